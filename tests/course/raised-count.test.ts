@@ -33,7 +33,7 @@ describe.each(counts.map((count) => [count.id, count] as const))('%s', (_, count
     expect(marks).toBeLessThan(50);
     expect(did).toBe('You raised the rod while it was still falling.');
     expect(change).toMatch(
-      /^Lower it, once the line stops running out\. Count to \d+, to be sure\.$/
+      /^Lower it, once the line stops running out: count to \d+, to be sure\.$/
     );
   });
 

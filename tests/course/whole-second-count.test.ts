@@ -56,7 +56,7 @@ test('a count that was short is told when it was down, and that the count to mak
   const deep = counts.find(({ id }) => id === 'offshore-count');
   if (!deep) throw new Error('no such challenge');
   expect(lowered(deep, 12.5).words.replaceAll('\u00a0', ' ')).toBe(
-    'You moved the rod 0.7 s before it was down. It was down after 13.3 s. Wait until the line stops running out. Count to 15, to be sure.'
+    'You moved the rod 0.7 s before it was down. It was down after 13.3 s. Wait until the line stops running out: count to 15, to be sure.'
   );
   expect(lowered(deep, 13.1).words).toMatch(/^You moved the rod just before it was down\. /);
   // Over before it was down: how much too early is not known, and not told.

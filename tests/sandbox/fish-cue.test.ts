@@ -15,8 +15,8 @@ const CUES: [string, string | null][] = [
   ['strike-a-lost-weight', 'Set on “slack, nothing”: Reel in, then Sweep fast.'],
   ['reel-down-and-sweep', 'Set on “a knock”: Reel in, then Sweep.'],
   ['set-on-fish-not-rock', 'Set on “a knock”: Sweep fast.'],
-  ['taken-on-the-drop', 'Set on “load builds”: Reel in, then Raise.'],
-  ['bite-on-semi-slack', 'Set on “load builds”: Reel in, then Raise fast.'],
+  ['taken-on-the-drop', 'Line runs off, “load builds”: Reel in, then Raise.'],
+  ['bite-on-semi-slack', 'Line runs off, “load builds”: Reel in, then Raise fast.'],
   ['exactly-one-foot', null]
 ];
 

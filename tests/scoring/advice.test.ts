@@ -79,7 +79,7 @@ describe('the one step that is to change is said by hours and halves, turns of t
       'reel-takes-slack',
       /^Reel up the slack while the jig sits still\. Hold Reel in until the next button lights\.$/
     ],
-    ['count-it-down', /^Lower it, once the line stops running out\. Count to 6, to be sure\.$/],
+    ['count-it-down', /^Lower it, once the line stops running out: count to 6, to be sure\.$/],
     ['three-hops-sideways', /Snap the tip 1\sft\s3\sin, in about ¼ second\.$/]
   ])('%s', (id, words) => {
     expect(said(challenge(id), challenge(id).beginner).words).toMatch(words);
@@ -136,7 +136,7 @@ describe('a move of several steps', () => {
       goals: [{ kind: 'hops', count: 1, height_m: [2, 3], weight: 100 }]
     };
     const { move, words } = said(higher, advised?.move ?? hop.reference);
-    expect({ move, words }).toEqual({ move: null, words: 'Put a little more into the lift.' });
+    expect({ move, words }).toEqual({ move: null, words: 'Lift farther and harder.' });
   });
 
   test.each(['one-hop', 'three-hops-uneven', 'lift-and-follow', 'drifting-onto'])(
@@ -154,7 +154,7 @@ describe('a move of several steps', () => {
 
 test('where a bite decides, advice gives no count for the wait', () => {
   const { words } = said(challenge('strike-a-tap'), challenge('strike-a-tap').beginner);
-  expect(words).toBe('Set firmly as soon as the line tells you.');
+  expect(words).toBe('When it taps, sweep firmly right away.');
 });
 
 test('from a boat that drifts, the tip’s way is the hand’s and not the boat’s', () => {

@@ -33,14 +33,14 @@ function made({ hops: flights = [], events = [], sweep_s = Infinity }: Made) {
 describe('the first sentence answers what was asked', () => {
   const golden: [Goal, Made, string][] = [
     [hops, {}, 'It never hopped.'],
-    [hops, { hops: [hop(0.127)] }, 'Hopped once, 5~in high; 3~in to 8~in was asked.'],
+    [hops, { hops: [hop(0.127)] }, 'It rose 5~in; 3~in to 8~in was asked.'],
     [
       hops,
       { hops: [hop(0.127), hop(0.035), hop(0.03), hop(0.015)] },
       'Hopped once, 5~in high, and twice too low to count; 3~in to 8~in was asked.'
     ],
-    [hops, { hops: [hop(0.4)] }, 'Hopped once, 1~ft~4~in high; 3~in to 8~in was asked.'],
-    [hops, { hops: [hop(0.207)] }, 'Hopped once, just over 8~in high; 3~in to 8~in was asked.'],
+    [hops, { hops: [hop(0.4)] }, 'It rose 1~ft~4~in; 3~in to 8~in was asked.'],
+    [hops, { hops: [hop(0.207)] }, 'It rose just over 8~in; 3~in to 8~in was asked.'],
     [
       hops,
       { hops: [hop(0.1), hop(0.127)] },
@@ -80,8 +80,6 @@ describe('the first sentence answers what was asked', () => {
     expect(change).toMatch(/^Move the rod on until the jig hangs\./);
     const over = { ...made({}), stones: [{ index: 0, touched: true }] };
     const slid = describeTry(challenge, gradedAs(challenge, over), 'imperial');
-    expect(slid.change).toMatch(
-      /^Pull more firmly into the rock: here you want it hung, and it slid over\./
-    );
+    expect(slid.change).toMatch(/^Pull more firmly into the rock: here you want it hung\./);
   });
 });

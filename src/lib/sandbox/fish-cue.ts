@@ -19,7 +19,10 @@ export function fishCue(
   const at = steps.findIndex(isForFish);
   if (at < 0 || !fish) return null;
   const names = steps.slice(at).map((step) => buttonOf(step, isDragAndSnap(steps), plane));
-  return `Set on “${BITE_WORDS[fish]}”: ${[...new Set(names)].join(', then ')}.`;
+  const sign = `“${BITE_WORDS[fish]}”`;
+  // It takes slack line away, which is seen before anything is felt.
+  const on = fish === 'moving off' ? `Line runs off, ${sign}` : `Set on ${sign}`;
+  return `${on}: ${[...new Set(names)].join(', then ')}.`;
 }
 
 function buttonOf({ does, isSnap }: TaskStep, hasSnap: boolean, plane: Plane): string {

@@ -1,7 +1,7 @@
 import type { Move, Result } from '../model';
 import { inButtonTime, stepInButtonTime } from './button-time';
 import { callAdvice } from './call-words';
-import type { Challenge } from './challenge';
+import { advisedTask, type Challenge } from './challenge';
 import { aimSentence, atOwnPace, changeSentence } from './change-sentence';
 import { needsSeveralMoves, type Correction } from './correction';
 import { formatLength, type Units } from './display';
@@ -17,6 +17,7 @@ import {
   type GradedRun
 } from './grade';
 import { handRun } from './hand-run';
+import { reeledInstead } from './reeled-instead';
 import { NO_MOVE_M, tipTravel, travelBeforeBite } from './run-measures';
 import { isSameSteps, isSameTurn } from './same-move';
 import { moveOfSteps, singleTurn, spokenSteps, type SpokenStep } from './spoken-move';
@@ -67,9 +68,11 @@ export function adviceFor(
 ): Advice {
   if (grade.call && isCallTheFix(grade))
     return fix(callAdvice(challenge, grade.call, result, units));
+  const reeled = reeledInstead(challenge, { result, grade }, units);
+  if (reeled) return fix(reeled.change);
   const graded = { result: handRun(challenge, result), grade };
   const isIdle = neverMoved(challenge, graded);
-  const lead = isIdle ? null : goalToFix(graded);
+  const lead = isIdle ? null : goalToFix(challenge, graded);
   const fault = isIdle ? 'still' : faultOf(challenge, graded, correction);
   if (!lead && (fault === 'none' || (correction && !challenge.look_alikes)))
     return oneTurn(fault, challenge, graded, units, correction);
@@ -77,16 +80,25 @@ export function adviceFor(
   if (named && fault !== 'none')
     return fix(named, advisedMove(challenge, correction)?.move ?? null);
   const words = lead
-    ? leadWords(lead, graded)
+    ? leadWords(challenge, lead, graded)
     : changeSentence(fault, challenge.plane, graded.result, units);
   const isKnown = correction === null || needsSeveralMoves(challenge);
   if (!isKnown && !lead) return fix(words);
   const part = lead ? adviceStepOf(lead, graded.result) : FAULT_STEPS[fault];
-  const next = part && nextStep(challenge, graded, units, part);
+  const isLate = lead?.goal.kind === 'bottom_first' && lead.value > 0;
+  const next = part && nextStep(challenge, graded, units, part, isLate);
   if (!next) return fix(words);
-  // What takes two steps says by them what was missed.
-  const said = isIdle || next.count > 1 ? next.words : `${words} ${next.words}`;
+  // What takes two steps says by them what was missed, and so does the way down.
+  const said =
+    isIdle || next.count > 1 || part === 'back' ? next.words : joined(words, next.words, lead);
   return { words: said, move: next.move, aim: next.words };
+}
+
+/** Until when to wait, and the count of it, are one order. */
+function joined(words: string, next: string, lead: GoalGrade | null): string {
+  return lead?.goal.kind === 'bottom_first'
+    ? `${words.slice(0, -1)}: c${next.slice(1)}`
+    : `${words} ${next}`;
 }
 
 /** One whose words are all there is to it. */
@@ -110,6 +122,7 @@ const FAULT_STEPS: Record<Fault, StepPart | null> = {
   few_hops: null,
   many_hops: null,
   low_hops: 'snap',
+  tiny_hops: 'snap',
   high_hops: 'snap'
 };
 
@@ -124,10 +137,14 @@ const HAVE_ADVICE_OF_REST = ['bottom_first', 'freed'];
 const isReeledFirst = ({ goals }: Pick<Challenge, 'goals'>): boolean =>
   goals.some((goal) => goal.kind === 'reeled' && goal.given_by === 'boat');
 
+/** Nothing is to be moved before something bites. */
+const isOnlyForBite = ({ goals }: Pick<Challenge, 'goals'>): boolean =>
+  goals.some(({ kind }) => kind === 'strike') && goals.every(({ kind }) => kind !== 'drag_first');
+
 /** Nothing was done where a move was asked: that comes before any finer advice. */
 function neverMoved({ goals, setup }: Challenge, { result, grade }: GradedRun): boolean {
   if (moveMarks(grade) === TOTAL_MARKS || !isStill(result)) return false;
-  if (isReeledFirst({ goals })) return false;
+  if (isReeledFirst({ goals }) || isOnlyForBite({ goals })) return false;
   if (goals.some(({ kind }) => HAVE_ADVICE_OF_REST.includes(kind))) return false;
   return (setup.drift_m_s ?? 0) !== 0 || Math.abs(travelBeforeBite(result)) < NO_MOVE_M;
 }
@@ -165,14 +182,17 @@ function nextStep(
   challenge: Challenge,
   { result }: GradedRun,
   units: Units,
-  part: StepPart
+  part: StepPart,
+  isLate: boolean
 ): { words: string; move: Move; count: number } | null {
   const advised = advisedMove(challenge);
   const step = advised && stepAt(advised.steps, part);
   // How long it waited before it stirred is no part of a move that was made alike.
   const isOfWait = step?.kind === 'rest' && step.isSpare;
   if (!step || (!isOfWait && isSameSteps(challenge.setup, result, advised.move))) return null;
-  const steps = [step, ...reeledAfter(advised.steps, step, part)];
+  // Who was late hears no spare seconds.
+  const said = isOfWait && isLate ? { ...step, isSpare: false } : step;
+  const steps = [said, ...reeledAfter(advised.steps, step, part)];
   // It stands over the next try as well, which begins with the pull.
   const isAfterPull = part === 'back' && advised.steps.indexOf(step) > 0;
   const words = stepWords(challenge.plane, steps, units, isAfterPull);
@@ -200,28 +220,37 @@ function stepAt(steps: readonly SpokenStep[], part: StepPart): SpokenStep | unde
 }
 
 /** The goal with advice of its own that cost most: by what it missed itself, not by what was left undone. */
-function goalToFix({ result, grade }: GradedRun): GoalGrade | null {
-  const [worst] = grade.goals
-    .filter((one) => isReadFromHand(one.goal) || adviceOf(one, result) !== null)
+function goalToFix(challenge: Challenge, { result, grade }: GradedRun): GoalGrade | null {
+  const task = advisedTask(challenge);
+  const [most] = grade.goals
+    .filter((one) => isReadFromHand(one.goal) || adviceOf(one, result, task) !== null)
     .sort((a, b) => marksLost(b) - marksLost(a));
+  const worst = lateSet(most, grade) ?? most;
   // What the boat gives is there before the rod is moved.
   const first = grade.goals.find(({ goal }) => goal.kind === 'reeled' && goal.given_by === 'boat');
   if (first && marksLost(first) > 0) return first;
   if (worst?.goal.kind === 'reeled' && isPullAmiss(grade)) return null;
-  return worst && marksLost(worst) > 0 && adviceOf(worst, result) !== null ? worst : null;
+  return worst && marksLost(worst) > 0 && adviceOf(worst, result, task) !== null ? worst : null;
+}
+
+/** Who dragged, if not far enough, and then set too late or never, has lost the fish by that. */
+function lateSet(worst: GoalGrade | undefined, { goals }: Grade): GoalGrade | undefined {
+  if (worst?.goal.kind !== 'drag_first' || worst.value < NO_MOVE_M) return undefined;
+  return goals.find(({ goal, met, value }) => goal.kind === 'strike' && met < 1 && value > 0);
 }
 
 /** Who went too fast, and too far or not far enough, is told both: slower alone is half of it. */
-function leadWords(lead: GoalGrade, { result, grade }: GradedRun): string {
+function leadWords(challenge: Challenge, lead: GoalGrade, { result, grade }: GradedRun): string {
+  const own = adviceOf(lead, result, advisedTask(challenge));
   const isQuick = lead.goal.kind === 'pace' && lead.value > lead.goal.m_s[1];
-  if (!isQuick) return `${adviceOf(lead, result)}.`;
+  if (!isQuick) return `${own}.`;
   const isBurst = hasBurst(lead, result);
   const missed = grade.goals.find(({ goal, met }) => goal.kind === 'travel' && met < 1);
   if (missed?.goal.kind === 'travel') {
     const way = missed.value > missed.goal.target_m ? 'Move less' : 'Go farther';
     return `${way}, and ${isBurst ? 'more evenly' : 'slower'}.`;
   }
-  return isBurst ? 'Pull more evenly: one spot was too quick.' : `${adviceOf(lead, result)}.`;
+  return isBurst ? 'Pull more evenly: one spot was too quick.' : `${own}.`;
 }
 
 /** Whether the tip was in the asked pace on the whole, and the jig too quick at one spot. */

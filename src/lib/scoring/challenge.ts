@@ -1,5 +1,5 @@
 import type { Bite, GroundKind, Move, RodAngles, SetupInput } from '../model';
-import type { WeightedGoal } from './goals';
+import type { AdvisedTask, WeightedGoal } from './goals';
 import type { OwnSpread } from './unknowns';
 
 /** How much of the bait the learner sees while the hand moves. */
@@ -60,6 +60,14 @@ export function fishOf({
   setup
 }: Pick<Challenge, 'fish' | 'setup'>): Bite['kind'] | undefined {
   return fish ?? setup.bites?.[0]?.kind;
+}
+
+/** What advice has to know of it beside its goals. */
+export function advisedTask(challenge: Challenge): AdvisedTask {
+  const { plane, if_bitten, reference } = challenge;
+  const move = if_bitten ?? reference;
+  const isReeled = move.kind === 'sequence' && move.moves.some(({ kind }) => kind === 'reel');
+  return { plane, fish: fishOf(challenge), isReeled };
 }
 
 export function phaseOf({ phase, visibility }: Pick<Challenge, 'phase' | 'visibility'>): Phase {

@@ -38,6 +38,7 @@ const ADVICE: Record<Exclude<Fault, 'none'>, Words> = {
   few_hops: () => 'Make more hops',
   many_hops: () => 'Make fewer hops',
   low_hops: () => 'Put a little more into the lift',
+  tiny_hops: () => 'Lift farther and harder',
   high_hops: () => 'Stop the lift sooner'
 };
 

@@ -1,7 +1,14 @@
 import { TICK_S, type Result } from '../model';
 import type { Challenge } from './challenge';
 import { QUICK_PACE, type Correction } from './correction';
-import { DRAGGED_M, isReadFromHand, travelGoalOf, type Goal, type TravelGoal } from './goals';
+import {
+  DRAGGED_M,
+  isHop,
+  isReadFromHand,
+  travelGoalOf,
+  type Goal,
+  type TravelGoal
+} from './goals';
 import { marksLost, type GradedRun } from './grade';
 import { NO_MOVE_M, tipTravel } from './run-measures';
 import { tipMotionOf } from './tip-motion';
@@ -11,7 +18,7 @@ import { tipMotionOf } from './tip-motion';
  * `still` the tip hardly moved · `towards` it went towards the bait · `slack` it only took up slack ·
  * `gave_back` it swung back and let line out · `too_fast` · `jerk` in good time, but with a burst ·
  * `ran_on` the tip went
- * far enough, and at its pace the bait ran on · `drifted` the rod had stopped, and the boat dragged the bait on · `reel` the reel moved the bait, where the rod was to · `too_far` · `too_short` · `no_hops` · `few_hops` · `many_hops` · `low_hops` · `high_hops` · `none`.
+ * far enough, and at its pace the bait ran on · `drifted` the rod had stopped, and the boat dragged the bait on · `reel` the reel moved the bait, where the rod was to · `too_far` · `too_short` · `no_hops` · `few_hops` · `many_hops` · `low_hops` · `tiny_hops` none half as high as asked · `high_hops` · `none`.
  */
 export type Fault =
   | 'none'
@@ -30,6 +37,7 @@ export type Fault =
   | 'few_hops'
   | 'many_hops'
   | 'low_hops'
+  | 'tiny_hops'
   | 'high_hops';
 
 /** More line than this given back is a fault of its own, m: two inches; less is a rod's ringing. */
@@ -167,6 +175,7 @@ function hopsFault({ goals }: Challenge, result: Result): Fault {
   if (!goal) return 'none';
   if (result.hops.length === 0) return 'no_hops';
   const [lowest, highest] = goal.height_m;
+  if (result.hops.every(({ height_m }) => !isHop(goal.height_m, height_m))) return 'tiny_hops';
   const low = result.hops.filter(({ height_m }) => height_m < lowest).length;
   const high = result.hops.filter(({ height_m }) => height_m > highest).length;
   if (high > low) return 'high_hops';

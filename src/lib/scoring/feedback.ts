@@ -10,6 +10,7 @@ import { handRun } from './hand-run';
 import { isStill } from './fault';
 import { didOf, DRAGGED_M, isMain, missOf } from './goals';
 import { isAsAsked, marksLost, type GoalGrade, type Grade, type GradedRun } from './grade';
+import { reeledInstead } from './reeled-instead';
 import { hasTurnedBack, leftBottomAt, NO_MOVE_M, tipSeconds, tipTravel } from './run-measures';
 import { tipMotionOf } from './tip-motion';
 import { isRaised, waitAfterTouch } from './goals/tip-measures';
@@ -38,14 +39,16 @@ export function describeTry(
   units: Units,
   correction?: Correction | null
 ): Feedback {
+  const reeled = reeledInstead(challenge, graded, units);
   const about = aboutGoal(graded, units);
-  const did = about?.did ?? didSentence(challenge, graded, units);
+  const did = reeled?.did ?? about?.did ?? didSentence(challenge, graded, units);
   const ground = challenge.look_alikes && challenge.setup.bottom?.ground?.kind;
   const was = ground ? `It was ${ground}. ` : '';
   const slack = slackSentence(challenge, graded, units);
   const why = `${was}${slack}${whySentence(graded, units, about?.goal)}`.trim();
   const { words: change } = adviceFor(challenge, graded, units, correction);
-  return { did, why, change };
+  // Of a lift, or a wait, that the reel took the place of there is nothing more to tell.
+  return { did, why: reeled?.did ? '' : why, change };
 }
 
 /**

@@ -1,7 +1,7 @@
 import type { Move, Result } from '../model';
 import type { CallGrade } from './call';
 import { TOTAL_MARKS } from './pass-mark';
-import { isMain, type WeightedGoal } from './goals';
+import { isMain, type ReeledFirst, type WeightedGoal } from './goals';
 import type { Guess } from './guess';
 
 export interface GoalGrade {
@@ -24,6 +24,7 @@ export interface Grade {
   /** 0–1: what the main goals earned together: every goal earns by it. */
   done: number;
   goals: GoalGrade[];
+  reeledFirst: ReeledFirst;
   /** What was called of a try that was out of sight; null where no call was asked for. */
   call: CallGrade | null;
   /** What was reached of the task's figure, in its own unit (see figureOf); null where nothing was. */

@@ -2,7 +2,15 @@ import { simulate, type Move, type Result } from '../model';
 import { gradeCall } from './call';
 import type { Challenge } from './challenge';
 import { BY_NEARNESS } from './fading';
-import { figureIn, figureOf, isMain, shareOf, valueOf, type WeightedGoal } from './goals';
+import {
+  figureIn,
+  figureOf,
+  isMain,
+  reeledFirst,
+  shareOf,
+  valueOf,
+  type WeightedGoal
+} from './goals';
 import { moveMarks, type Grade, type GradedRun, type GoalGrade, type MadeRun } from './grade';
 import type { Guess } from './guess';
 import { handRun } from './hand-run';
@@ -32,7 +40,8 @@ export function gradeRun(challenge: Challenge, { move, result, call: guess }: Ma
   const call = called && { ...called, lost: Math.min(called.lost, moveMarks({ goals })) };
   const marks = moveMarks({ goals }) - (call?.lost ?? 0);
   const figure = figureIn(figureOf(challenge), run, marks);
-  return { marks, passed: marks >= PASS_MARK, done, goals, call, figure };
+  const passed = marks >= PASS_MARK;
+  return { marks, passed, done, goals, reeledFirst: reeledFirst(run), call, figure };
 }
 
 /** What a rod that is held still cannot do. */

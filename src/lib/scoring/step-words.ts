@@ -72,10 +72,11 @@ function turnWords(
   const isPlace = where.startsWith('to ');
   if (time_s >= COUNTED_FROM_S) {
     const time = formatTime(time_s);
+    if (isPlace && !isAway) return `${verb} with the jig, ${where}, in ${time}`;
     return isPlace ? `${verb} ${where} in ${time}` : `${verb} ${where}, in ${time}`;
   }
   // Down with a jig that falls is a matter of the eye.
-  if (!isAway) return isPlace ? `${verb} quickly ${where}` : `${verb} ${where} quickly`;
+  if (!isAway) return isPlace ? `${verb} with the jig, ${where}` : `${verb} ${where} quickly`;
   const moved = time_s < SNAP_S ? `snap ${TIP}${isPlace ? ' up' : ''}` : verb;
   return `${moved} ${way}${isPlace ? `, ${where}` : ''}, in ${shortTime(time_s)}`;
 }

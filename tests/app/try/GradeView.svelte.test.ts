@@ -14,6 +14,7 @@ function grade(travelMarks: number, done = 1): Grade {
   const marks = travelMarks + 28;
   return {
     call: null,
+    reeledFirst: { line_m: 0, drawn_m: 0 },
     marks,
     passed: marks >= 75,
     done,

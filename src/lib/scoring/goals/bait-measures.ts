@@ -23,12 +23,12 @@ export function travelByRod(run: RunToGrade): number {
   return run.result.travel_m - drawnByReel(run);
 }
 
-/** What the bait went towards the angler while the reel turned, m. */
-export function drawnByReel({ result, lineIn_m }: RunToGrade): number {
+/** What the bait went towards the angler while the reel turned, up to `until_s`, m. */
+export function drawnByReel({ result, lineIn_m }: RunToGrade, until_s = Infinity): number {
   const { bait_x_m: x, t_s } = result.trace;
   const towards = -Math.sign(x[0]);
   let reeled_m = 0;
-  for (let i = 1; i < x.length; i++) {
+  for (let i = 1; i < x.length && t_s[i] < until_s; i++) {
     if (isReeling(lineIn_m, t_s[i])) reeled_m += towards * (x[i] - x[i - 1]);
   }
   return reeled_m;
@@ -100,6 +100,18 @@ export function swumShare(run: RunToGrade, lowest: number, highest: number): num
   return way_m > NO_MOVE_M ? within_m / way_m : 0;
 }
 
+/** Share of the bait's level way made on the bottom, 0–1. */
+export function draggedShare({ trace }: Traced): number {
+  const { bait_x_m: x, contact } = trace;
+  let [dragged_m, way_m] = [0, 0];
+  for (let i = 1; i < x.length; i++) {
+    const step_m = Math.abs(x[i] - x[i - 1]);
+    way_m += step_m;
+    if (contact[i] === 1) dragged_m += step_m;
+  }
+  return way_m > NO_MOVE_M ? dragged_m / way_m : 0;
+}
+
 /** Furthest that the bait got from where it lay, m. */
 export function furthestFromStart({ trace }: Traced): number {
   const { bait_x_m: x, bait_z_m: z } = trace;
@@ -107,10 +119,10 @@ export function furthestFromStart({ trace }: Traced): number {
 }
 
 /**
- * How long the bait rested between its moves, s, in order; shorter than a second is none. What it
+ * How long the bait rested between its moves, s, in order; shorter than `shortest_s` is none. What it
  * creeps while the line settles is no move.
  */
-export function restsBetweenMoves({ trace }: Traced): number[] {
+export function restsBetweenMoves({ trace }: Traced, shortest_s = SHORTEST_REST_S): number[] {
   const { bait_x_m: x, bait_z_m: z } = trace;
   const apart = (i: number, k: number) => Math.hypot(x[i] - x[k], z[i] - z[k]);
   const rests: { from: number; to: number }[] = [];
@@ -118,7 +130,7 @@ export function restsBetweenMoves({ trace }: Traced): number[] {
   for (let i = 1; i <= x.length; i++) {
     const isSlow = i < x.length && apart(i, Math.max(0, i - CREEP_TICKS)) < CREEP_M;
     if (isSlow) continue;
-    if ((i - from) * TICK_S >= SHORTEST_REST_S) {
+    if ((i - from) * TICK_S >= shortest_s) {
       const last = rests.at(-1);
       if (last && apart(last.to, i - 1) < BAIT_MOVED_M) last.to = i - 1;
       else rests.push({ from: Math.max(0, from - CREEP_TICKS), to: i - 1 });
@@ -178,11 +190,37 @@ export function snagEnd({ events }: Pick<Result, 'events'>): SnagEnd {
   return deeper >= 0 && deeper < at('freed') ? 'freed, but wedged tighter first' : 'freed';
 }
 
+/** What the reel did before anything bit: line that it took in, and how far it drew the bait, m. */
+export interface ReeledFirst {
+  readonly line_m: number;
+  readonly drawn_m: number;
+}
+
+export function reeledFirst(run: RunToGrade): ReeledFirst {
+  const until_s = Math.min(biteTime(run.result), run.result.trace.t_s.at(-1) ?? 0);
+  return { line_m: run.lineIn_m(until_s), drawn_m: drawnByReel(run, until_s) };
+}
+
+function biteTime({ events }: Pick<Result, 'events'>): number {
+  return events.find(({ kind }) => kind === 'bite')?.t_s ?? Infinity;
+}
+
+/** Less pull at the jig than this is slack, N; and it was given once it lasted so many ticks. */
+const SLACK_N = 0.03;
+const SLACK_TICKS = 40;
+
+/** Whether the line went slack after the hook had hung. */
+export function hasGivenSlack({ trace, events }: Pick<Result, 'trace' | 'events'>): boolean {
+  const hung_s = events.find(({ kind }) => kind === 'snag')?.t_s ?? Infinity;
+  const pulls = trace.bait_tension_N.filter((_, i) => trace.t_s[i] > hung_s);
+  return pulls.filter((pull_N) => pull_N < SLACK_N).length >= SLACK_TICKS;
+}
+
 /** How far the rod drew the bait towards the angler before bite or strike, whichever was first, m. */
 export function drawnFirst({ result, lineIn_m }: RunToGrade): number {
   const { trace, events } = result;
   const { bait_x_m: x, t_s } = trace;
-  const bite_s = events.find(({ kind }) => kind === 'bite')?.t_s ?? Infinity;
+  const bite_s = biteTime({ events });
   const swept = firmSweep({ trace });
   const struck_s = swept === null ? Infinity : t_s[Math.max(0, swept - SWEEP_TICKS)];
   let drawn_m = 0;

@@ -55,9 +55,8 @@ export const bottomFirst = goalKind({
         ? 'Lower it, once the line stops running out'
         : 'Lower it: raised, it drags the jig';
     }
-    return value < 0
-      ? 'Wait until the line stops running out'
-      : 'Move the rod as soon as the line stops running out';
+    if (value < 0) return 'Wait until the line stops running out';
+    return value === Infinity ? 'Lower the rod once it’s down' : 'Lower the rod sooner';
   },
   // Who raised it in time, or late, is told the way alone.
   step: (_, value, result) => (isRaised(result) && value >= 0 ? null : 'rest')

@@ -23,6 +23,5 @@ export const cameTight = goalKind({
   miss: (_, value) => (Number.isNaN(value) ? '' : 'there was slack in the line when you swept'),
   did: ({ least_N }, value) => (value >= least_N ? 'You came tight before you swept.' : null),
   advice: (_, value) =>
-    Number.isNaN(value) ? null : 'Reel down until you feel the jig, then sweep',
-  step: () => 'reel'
+    Number.isNaN(value) ? null : 'Reel down until you feel the jig, then sweep'
 });

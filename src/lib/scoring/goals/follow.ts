@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { formatBeside, formatShare } from '../display';
 import { fading } from '../fading';
 import { numberIn } from '../schema-parts';
-import { followedShare } from './tip-measures';
+import { followedShare, isDropped } from './tip-measures';
 import { goalKind, weight } from './goal-kind';
 
 /** A rod that went down so little was held. */
@@ -29,7 +29,10 @@ export const follow = goalKind({
     asked: `${formatShare(least)} or more of the way`,
     reached: formatBeside(value, [least, 1], formatShare)
   }),
-  miss: (_, value) => (value < NOT_AT_ALL ? 'the rod stayed up' : 'the rod didn’t follow the fall'),
+  miss: (_, value, __, result) => {
+    if (isDropped(result)) return 'the rod dropped ahead of it, and left slack';
+    return value < NOT_AT_ALL ? 'the rod stayed up' : 'the rod didn’t follow the fall';
+  },
   advice: () => 'Lower the rod at the pace of the fall, from its start to its end',
   step: () => 'back'
 });

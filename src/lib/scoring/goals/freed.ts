@@ -1,6 +1,7 @@
 import * as v from 'valibot';
-import { SNAG_ENDS, snagEnd, type SnagEnd } from './bait-measures';
-import { goalKind, weight } from './goal-kind';
+import type { Result } from '../../model';
+import { hasGivenSlack, SNAG_ENDS, snagEnd, type SnagEnd } from './bait-measures';
+import { goalKind, weight, type AdvisedTask } from './goal-kind';
 
 const ENDS = Object.keys(SNAG_ENDS) as SnagEnd[];
 
@@ -18,10 +19,11 @@ export const freed = goalKind({
   }),
   did: (_, value) => DID[ENDS[value]],
   drawn: () => ({ freed: true }),
-  advice: (_, value, { stones }) =>
-    ENDS[value] === 'never hung' && stones.some(({ touched }) => touched)
-      ? SLID_OVER
-      : ADVICE[ENDS[value]],
+  advice: (_, value, result, __, { plane }) => {
+    const end = ENDS[value];
+    if (end === 'never hung' && result.stones.some(({ touched }) => touched)) return INTO_ROCK;
+    return end === 'not freed' ? stillHung(result, plane) : ADVICE[end];
+  },
   step: (_, value) => (ENDS[value] === 'never hung' ? 'pull' : null)
 });
 
@@ -33,12 +35,21 @@ const DID: Record<SnagEnd, string> = {
   'line broke': 'The line broke.'
 };
 
-const SLID_OVER = 'Pull more firmly into the rock: here you want it hung, and it slid over';
+const INTO_ROCK = 'Pull more firmly into the rock: here you want it hung';
 
-const ADVICE: Record<SnagEnd, string> = {
+const ADVICE: Record<Exclude<SnagEnd, 'not freed'>, string> = {
   freed: 'Do the same again',
   'freed, but wedged tighter first': 'Stop as soon as it hangs',
   'never hung': 'Move the rod on until the jig hangs',
-  'not freed': 'Stop as soon as it hangs, and don’t pull harder',
   'line broke': 'Stop as soon as it hangs: the pull broke the line'
 };
+
+/** What was left out by who did not pull it home. */
+function stillHung(result: Result, plane: AdvisedTask['plane']): string {
+  if (result.events.some(({ kind }) => kind === 'set deeper'))
+    return 'Stop as soon as it hangs: the pull wedged it';
+  if (!hasGivenSlack(result)) return 'Once it hangs, give it slack: rod toward the jig';
+  return plane === 'lift'
+    ? 'The slack is right: now lift high, gently'
+    : 'The slack is right: now shake it, three small pulls that come tight';
+}

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import type { Result } from '../../model';
+import type { Bite, Result } from '../../model';
 import type { Units } from '../display';
 import type { RunToGrade } from '../run-to-grade';
 import { TOTAL_MARKS } from '../pass-mark';
@@ -105,9 +105,25 @@ export interface GoalKind<S extends v.GenericSchema<unknown, { kind: string; wei
    * where another goal's miss is why this one was missed.
    */
   advice:
-    ((goal: Unweighted<S>, value: number, result: Result, met: number) => string | null) | null;
+    | ((
+        goal: Unweighted<S>,
+        value: number,
+        result: Result,
+        met: number,
+        task: AdvisedTask
+      ) => string | null)
+    | null;
   /** The step of the challenge's own move that is named with it; not given, or null, where the advice is all. */
   step?(goal: Unweighted<S>, value: number, result: Result, met: number): StepPart | null;
+}
+
+/** What advice has to know of the task beside its goal. */
+export interface AdvisedTask {
+  readonly plane: 'lift' | 'sweep';
+  /** What may bite in it. */
+  readonly fish?: Bite['kind'];
+  /** Whether its own move reels, as before a hook set. */
+  readonly isReeled: boolean;
 }
 
 export type Unweighted<S extends v.GenericSchema> = Omit<v.InferOutput<S>, 'weight'>;

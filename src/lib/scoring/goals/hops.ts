@@ -53,7 +53,8 @@ export const hops = goalKind({
     if (value === 0) {
       const rose_m = result.peak_height_m;
       if (rose_m < NO_MOVE_M) return 'It never hopped.';
-      return `It never hopped: it rose ${formatLength(rose_m, units)}, at least ${formatLength(low, units)} was asked.`;
+      const rose = formatBeside(rose_m, [low, Infinity], (m) => formatLength(m, units));
+      return `It rose only ${rose}; at least ${formatLength(low, units)} was asked.`;
     }
     const told = (m: number) => formatLength(m, units);
     const heights = counted([low, high], result.hops).map(({ height_m }) => height_m);
@@ -62,6 +63,9 @@ export const hops = goalKind({
     );
     const height = least === most ? most : `${least} to ${most}`;
     const tooLow = lowWords([low, high], result.hops);
+    // Of one rise alone: a stroke, or a lift, is no hop to who made it.
+    if (value === 1 && count === 1 && tooLow === '')
+      return `It rose ${height}; ${told(low)} to ${told(high)} was asked.`;
     return `Hopped ${timesOf(value)}${counts}, ${height} high${tooLow}; ${told(low)} to ${told(high)} was asked.`;
   },
   drawn: ({ count, height_m }) => ({ hops: count, height_m }),

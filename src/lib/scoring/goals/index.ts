@@ -3,6 +3,7 @@ import type { Result } from '../../model';
 import type { Units } from '../display';
 import { PASS_MARK, TOTAL_MARKS } from '../pass-mark';
 import type { RunToGrade } from '../run-to-grade';
+import { reeledFirst, type ReeledFirst } from './bait-measures';
 import { bottomFirst } from './bottom-first';
 import { cameTight } from './came-tight';
 import { contact } from './contact';
@@ -11,6 +12,7 @@ import { follow } from './follow';
 import { freed } from './freed';
 import {
   FIGURE_UNITS,
+  type AdvisedTask,
   type AskedRange,
   type DrawnGoal,
   type FigureScale,
@@ -135,8 +137,12 @@ export function didOf({ goal, value, met }: MetGoal, units: Units, result: Resul
 }
 
 /** The one thing to change for who missed it, or null where it is read from the hand (fault.ts). */
-export function adviceOf({ goal, value, met }: MetGoal, result: Result): string | null {
-  return kindOf(goal).advice?.(goal, value, result, met) ?? null;
+export function adviceOf(
+  { goal, value, met }: MetGoal,
+  result: Result,
+  task: AdvisedTask
+): string | null {
+  return kindOf(goal).advice?.(goal, value, result, met, task) ?? null;
 }
 
 /** The step of the move that this advice is about. */
@@ -213,5 +219,14 @@ export function travelGoalOf({ goals }: { goals: readonly Goal[] }): TravelGoal 
   return goals.find((goal) => goal.kind === 'travel');
 }
 
-export { DRAGGED_M, FIGURE_UNITS, isHop };
-export type { AskedRange, DrawnGoal, FigureScale, FigureUnit, GoalWords, StepPart };
+export { DRAGGED_M, FIGURE_UNITS, isHop, reeledFirst };
+export type {
+  AdvisedTask,
+  AskedRange,
+  DrawnGoal,
+  FigureScale,
+  FigureUnit,
+  GoalWords,
+  ReeledFirst,
+  StepPart
+};

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import type { Result } from '../../model';
 import { formatTime } from '../display';
 import { clamped, earnedByAll } from '../fading';
 import { numberIn, whole } from '../schema-parts';
@@ -11,6 +12,14 @@ const REACH = 0.5;
 
 /** Of more rests than these it is told how many there were, and not how long each was. */
 const MOST_NAMED = 3;
+
+/** Shorter stillness parts no two moves, s. */
+const ANY_REST_S = 0.3;
+
+/** How often the bait was moved, or hopped, with any rest between. */
+function movesOf(result: Result): number {
+  return Math.max(result.hops.length, restsBetweenMoves(result, ANY_REST_S).length + 1);
+}
 
 /** So many rests of the bait between its moves, each so long or longer. */
 export const rests = goalKind({
@@ -59,7 +68,7 @@ export const rests = goalKind({
   },
   // So many rests take one move more: who made too few moves has not rested too little.
   advice: ({ count }, _, result) =>
-    restsBetweenMoves(result).length < count
+    movesOf(result) <= count
       ? `Move it ${timesOf(count + 1)}, and let it lie in between`
       : 'Let it lie longer between your moves',
   step: () => 'rest'

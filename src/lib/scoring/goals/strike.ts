@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import type { Bite } from '../../model';
 import { formatBeside, formatTime } from '../display';
 import { fading } from '../fading';
 import { numberIn } from '../schema-parts';
@@ -51,12 +52,33 @@ export const strike = goalKind({
     const time = formatTime(Math.abs(value));
     return `you set ${time} ${value < 0 ? 'before' : 'after'} the bite`;
   },
-  advice: (_, value) => {
+  advice: ({ within_s }, value, _result, _met, { fish = 'tap', isReeled, plane }) => {
     if (Number.isNaN(value)) return 'Stay with it longer';
-    if (value === -Infinity) return 'Felt nothing? Don’t set';
-    return value < REACTION_S ? 'Wait for the bite' : 'Set firmly as soon as the line tells you';
+    if (value === -Infinity) return NO_BITE[fish];
+    if (value < REACTION_S) return 'Wait for the bite';
+    const set = plane === 'lift' ? 'set' : 'sweep';
+    if (value < Infinity)
+      return `${isReeled ? `Reel down and ${set}` : 'Sweep'} sooner: within ${formatTime(within_s)} of the bite`;
+    return isReeled
+      ? `${ON_BITE[fish]}, reel down until you feel it, then ${set}`
+      : `${ON_BITE[fish]}, ${set} firmly right away`;
   }
 });
+
+/** What there was to tell a cast without a fish by. */
+const NO_BITE: Record<Bite['kind'], string> = {
+  tap: 'Felt nothing? Don’t set',
+  mush: 'Felt nothing? Don’t set',
+  'weight gone': 'Weight still there? Don’t set',
+  'moving off': 'Line not running off? Don’t set'
+};
+
+const ON_BITE: Record<Bite['kind'], string> = {
+  tap: 'When it taps',
+  mush: 'When it loads up',
+  'weight gone': 'When the weight goes',
+  'moving off': 'When the line runs off'
+};
 
 /** Whether the hand was done while something could still have bitten, and nothing had. */
 const hasLeft = (value: number, met: number) => Number.isNaN(value) && met < 1;

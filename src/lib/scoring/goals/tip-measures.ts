@@ -10,6 +10,8 @@ const TIP_MOVED_M = 0.03;
 const WAY_MEANT_M = 0.1;
 /** Who counts in whole seconds may be off by so much, and cannot know it, s. */
 export const COUNTED_TO_S = 0.5;
+/** More of its way given back by the middle of a fall, and the rod has not gone down with it. */
+const DROPPED_PART = 0.75;
 /** Line drawn and given back in one twitch, m: an inch and more. */
 const TWITCH_M = 0.03;
 /** Lower flights have no fall to speak of, m. */
@@ -223,6 +225,18 @@ export function followedShare(result: Traced): number {
     gap += Math.abs((taken[fall.top] - taken[i]) / given_m - (z[fall.top] - z[i]) / fallen_m);
   }
   return Math.max(0, 1 - (2 * gap) / (fall.end - fall.top));
+}
+
+/** Whether the rod had given back most of its way before half of the highest fall was over. */
+export function isDropped(result: Traced): boolean {
+  const fall = highestFall(result);
+  if (!fall) return false;
+  const { bait_z_m: z } = result.trace;
+  const taken = takenLine(result);
+  const given_m = taken[fall.top] - Math.min(...taken.slice(fall.top));
+  const half_m = (z[fall.top] + z[fall.end]) / 2;
+  const at = z.findIndex((now, i) => i >= fall.top && now <= half_m);
+  return given_m >= WAY_MEANT_M && taken[fall.top] - taken[at] > DROPPED_PART * given_m;
 }
 
 function highestFall({ trace }: Traced): { top: number; end: number } | null {

@@ -7,6 +7,8 @@ import { goalKind, weight } from './goal-kind';
 
 /** Twice the speed allowed earns nothing. */
 const REACH_IN_LIMITS = 1;
+/** So little over the speed allowed is no jerk. */
+const NEARLY = 1.15;
 
 /** Fastest the tip went, m/s: a jerk that throws the bait is no lift, and nobody can repeat it. */
 export const tipSpeed = goalKind({
@@ -24,5 +26,8 @@ export const tipSpeed = goalKind({
     const speed = (m_s: number) => formatSpeed(m_s, units);
     return `the tip went ${formatBeside(value, [0, most_m_s], speed)}; the limit is ${speed(most_m_s)}`;
   },
-  advice: () => 'Move the rod more gently: that was a jerk'
+  advice: ({ most_m_s }, value) =>
+    value < NEARLY * most_m_s
+      ? 'Move the rod a touch more gently'
+      : 'Move the rod more gently: that was a jerk'
 });

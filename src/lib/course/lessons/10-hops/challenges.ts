@@ -41,7 +41,7 @@ export default [
     goals: [
       { kind: 'hops', count: 1, height_m: [0.08, 0.2], weight: 34 },
       { kind: 'lowered', least: 0.6, weight: 33 },
-      { kind: 'tip_speed', most_m_s: 3.3, weight: 33 }
+      { kind: 'tip_speed', most_m_s: 3.65, weight: 33 }
     ],
     visibility: 'seen',
     reference: hopLowered,

@@ -6,7 +6,7 @@ export default [
   {
     id: 'free-a-snag',
     title: 'Free a snag',
-    ask: 'Drag the tip {2½ ft|75 cm}: it hangs in the rock. Stop, give slack, shake it free, gently.',
+    ask: 'Drag until it hangs in the rock. Stop, give slack, shake it free, gently.',
     setup: hangs,
     plane: 'sweep',
     start: lowToTheSide,

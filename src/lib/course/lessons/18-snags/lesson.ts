@@ -43,7 +43,7 @@ export default {
   sets_up: [
     'Get a hung jig back.',
     'Early in a drag, the jig hangs in rock.',
-    'it hangs in the rock.',
+    'Drag until it hangs in the rock.',
     'Raise the rod until the jig hangs.'
   ],
   builds_on: ['feeling-rocks'],
