@@ -122,3 +122,10 @@ test('who reels on the drop is told that it stops the fall', () => {
   expect(did).toBe('You reeled in 5 ft 3 in, and never lowered the rod.');
   expect(change).toBe('Leave the reel alone: it stops the fall.');
 });
+
+test('who pulls too slowly to set after the bite is not told that there was no set', () => {
+  const slow = inTurn(still, pause(3.4), sweep(60, 84, 2));
+  const { did, change } = told(named('reel-down-and-sweep'), slow);
+  expect(did).toBe('It bit, and your pull was too slow to set.');
+  expect(change).toBe('When it taps, reel down until you feel it, then sweep.');
+});

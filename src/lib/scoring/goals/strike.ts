@@ -1,13 +1,16 @@
 import * as v from 'valibot';
-import type { Bite } from '../../model';
+import { FOOT_M, type Bite } from '../../model';
 import { formatBeside, formatTime } from '../display';
 import { fading } from '../fading';
 import { numberIn } from '../schema-parts';
-import { strikeDelay } from './tip-measures';
+import { drawnAfterBite, strikeDelay } from './tip-measures';
 import { goalKind, weight } from './goal-kind';
 
 /** Sooner than this after a bite nobody has felt it: the sweep was a guess, s. */
 const REACTION_S = 0.15;
+
+/** A tip that draws less line after the bite was not meant to set, m: a foot. */
+const PULL_M = FOOT_M;
 
 /** The rod sweeps firmly after the bite, no later than this. */
 export const strike = goalKind({
@@ -33,11 +36,14 @@ export const strike = goalKind({
     asked: `firm, within ${formatTime(within_s)} of the bite`,
     reached: reachedWords(value, within_s, met)
   }),
-  did: (_, value, _units, _result, met) => {
+  did: (_, value, _units, result, met) => {
     if (hasLeft(value, met)) return 'You left too soon: a fish could still have come.';
     if (Number.isNaN(value)) return 'Nothing bit, and you left it alone.';
     if (value === -Infinity) return 'You set, and this cast had no fish.';
-    if (value === Infinity) return 'It bit, and you never set.';
+    if (value === Infinity)
+      return drawnAfterBite(result) < PULL_M
+        ? 'It bit, and you never set.'
+        : 'It bit, and your pull was too slow to set.';
     if (isGuess(value)) return 'You set as it bit, before anyone could feel it.';
     const time = formatTime(Math.abs(value));
     return `You set ${time} ${value < 0 ? 'before' : 'after'} the bite.`;

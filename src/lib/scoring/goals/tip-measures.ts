@@ -166,6 +166,13 @@ type StruckRun = Pick<RunToGrade, 'bite_s' | 'left_s'> & {
   readonly result: Pick<Result, 'trace' | 'events'>;
 };
 
+/** Most of the line that the tip drew after the bite, m. */
+export function drawnAfterBite({ trace, events }: Pick<Result, 'trace' | 'events'>): number {
+  const bite_s = events.find(({ kind }) => kind === 'bite')?.t_s ?? Infinity;
+  const after = takenLine({ trace }).filter((_, i) => trace.t_s[i] >= bite_s);
+  return after.length === 0 ? 0 : Math.max(...after) - after[0];
+}
+
 /** The tick at which the rod had swept firmly, or null. */
 export function firmSweep({ trace }: Traced): number | null {
   const taken = takenLine({ trace });
