@@ -49,7 +49,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
   'npm run format': { given: '-- src/lib/model/units.ts', says: /units\.ts.*\(unchanged\)/ },
   'npm run test:samples': { given: '-- tests/samples.test.ts', says: /3 passed/ },
   'npm run test:long': {
-    given: '-- tests/e2e/lessons.spec.ts -g "safety is walked"',
+    given: '-- tests/e2e/homework.spec.ts -g "was cut short"',
     says: /1 passed/,
     needsBuild: true
   },
@@ -63,8 +63,8 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
   'npm run check:content': { given: '-- --json safety', says: /"faults":\[\]/ },
   'npm run check:scenarios': { given: '-- 2', says: /2 of 2 scenarios hold/ },
   'npm run errors': { given: '-- 1', says: /1 of 1 seeded scenarios/ },
-  'npm run check:rest': { given: '-- 5', says: /5 of 5 within the bounds/ },
-  'npm run check:steps': { given: '-- 5', says: /5 of 5 within the bounds/ },
+  'npm run check:rest': { given: '-- 2', says: /2 of 2 within the bounds/ },
+  'npm run check:steps': { given: '-- 2', says: /2 of 2 within the bounds/ },
   'npm run check:items': { given: '-- --seeds 1 --generator mood', says: /1 seeds, .* 0 faults/ },
   'npm run items': { given: '-- --seeds 1 --generator mood', says: /"stem":/ },
   'npm run bench': { given: '-- --json ruler', says: /"met":true/ },

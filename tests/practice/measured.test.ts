@@ -111,6 +111,14 @@ describe('a guess', () => {
     const told = (did: string) => calledWords(guess, result, 'imperial', tied(did));
     expect(told('You moved the tip 2~ft and the jig 1~ft~8~in.')).toBe(tied('You said 1~ft.'));
     expect(told('Hopped once.')).toBe(tied('You said 1~ft; it went 1~ft~8~in.'));
+    const both = tied('You said 1~ft; it went 1~ft~8~in.');
+    expect(told('It went 11~ft~8~in.')).toBe(both);
+    const [inches, feet] = [8, 12].map((inch) => ({ ...result, travel_m: inch * 0.0254 }));
+    const longer = tied('The tip went 1~ft~8~in.');
+    expect(calledWords(guess, inches, 'imperial', longer)).toBe(
+      tied('You said 1~ft; it went 8~in.')
+    );
+    expect(calledWords(guess, feet, 'imperial', longer)).toBe(tied('You said 1~ft; it went 1~ft.'));
   });
 
   test('a right call of a fall says so, and why there are no marks', () => {

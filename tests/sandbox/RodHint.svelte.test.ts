@@ -140,8 +140,11 @@ test('a jig that is to be counted down is dropped by Start, not by the rod', asy
   await start.click();
   await expect.element(page.getByText('Tap Start first.')).not.toBeInTheDocument();
   await expect.poll(() => document.querySelector('[data-phase="moving"]')).not.toBeNull();
-  hold('Lower')(400);
+  const letGo = hold('Lower');
   await expect.element(page.getByText('Lower it, then hold still.')).toBeVisible();
+  await expect.element(page.getByRole('button', { name: 'Done' })).toHaveClass('main');
+  await expect.element(page.getByText('Lowered. Hold still.')).toBeVisible();
+  letGo(2000);
 });
 
 test('who counts a fall out of sight is told beside the rod what to do, where no button is lit', async () => {

@@ -65,6 +65,11 @@ export function calledWords(
 ): string {
   const words = guessWords(guess, result, units, goals);
   if (guess.kind === 'down') return words;
-  const isTold = did.includes(toldLengths(guess, result, units, goals).was.text);
+  const isTold = tellsLength(did, toldLengths(guess, result, units, goals).was.text);
   return isTold ? words.replace(/; it .*$/, '.') : words;
+}
+
+/** Whether a sentence has this very length: not 1 ft in "1 ft 3 in", nor 3 in at its end or 0 in at that of "10 in". */
+function tellsLength(sentence: string, length: string): boolean {
+  return new RegExp(`(?<!\\S|ft\\s)${length.replaceAll('.', '\\.')}(?!\\s\\d)`).test(sentence);
 }

@@ -34,6 +34,6 @@ test('tries beyond those asked are counted as such', () => {
 
 test('what the next part is stands beside what came of the last, before it opens', () => {
   expect(nextPartText('half_seen')).toBe(
-    'Part 2: the jig is hidden every other time. Call those tries; you see half of them after.'
+    'Part 2: the jig is hidden every other time. Call it then; half the time you see it after.'
   );
 });

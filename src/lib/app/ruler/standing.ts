@@ -12,7 +12,7 @@ import { formatShare, type GuessQuantity } from '$lib/scoring';
 
 const HOW: Record<Phase, string> = {
   seen: 'You see the jig, and you’re told how each try went.',
-  half_seen: 'The jig is hidden every other time. Call those tries; you see half of them after.',
+  half_seen: 'The jig is hidden every other time. Call it then; half the time you see it after.',
   unseen: 'The jig is hidden. You’re told only about a miss.',
   kept: 'The check: the jig is hidden, and you’re told nothing until the end.'
 };
