@@ -65,6 +65,9 @@ function byKeys(page: Page): Learner {
     },
     async makeTry(water) {
       await tabTo(page, water.getByRole('slider', { name: /^Rod/ }));
+      // What hangs over the water is dropped first.
+      const start = water.getByRole('button', { name: 'Start', exact: true });
+      if (await start.isVisible()) await page.keyboard.press('Space');
       // The rod is still turning when the try is ended, so that it cannot end by itself before.
       await page.keyboard.down('ArrowUp');
       await expect(underWay(water)).toBeVisible();
