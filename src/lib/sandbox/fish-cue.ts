@@ -1,6 +1,6 @@
 import type { Bite } from '$lib/model';
 import { isDragAndSnap, isForFish, type TaskStep } from './task-steps';
-import { REEL_BUTTONS, ROD_BUTTONS, type Plane } from './rod-angles';
+import { buttonOf, type Plane } from './rod-angles';
 
 /** What a still rod says in words (felt-words.ts) once it bites. */
 export const BITE_WORDS: Record<Bite['kind'], string> = {
@@ -18,15 +18,12 @@ export function fishCue(
 ): string | null {
   const at = steps.findIndex(isForFish);
   if (at < 0 || !fish) return null;
-  const names = steps.slice(at).map((step) => buttonOf(step, isDragAndSnap(steps), plane));
+  const hasSnap = isDragAndSnap(steps);
+  const names = steps
+    .slice(at)
+    .map(({ does, isSnap }) => buttonOf(isSnap && hasSnap && does === 'up' ? 'snap' : does, plane));
   const sign = `“${BITE_WORDS[fish]}”`;
   // It takes slack line away, which is seen before anything is felt.
   const on = fish === 'moving off' ? `Line runs off, ${sign}` : `Set on ${sign}`;
   return `${on}: ${[...new Set(names)].join(', then ')}.`;
-}
-
-function buttonOf({ does, isSnap }: TaskStep, hasSnap: boolean, plane: Plane): string {
-  if (does === 'in' || does === 'out') return REEL_BUTTONS[does === 'in' ? 1 : -1];
-  if (does === 'down') return ROD_BUTTONS[plane][-1];
-  return ROD_BUTTONS[plane][isSnap && hasSnap ? 'fast' : 1];
 }

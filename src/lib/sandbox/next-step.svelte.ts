@@ -9,6 +9,8 @@ export class NextStep {
   now = $state<HandStep | 'done' | null>(null);
   /** How long the rest has gone that the task names, whole s; null where it names none. */
   rested_s = $state<number | null>(null);
+  /** Whether a task’s jig still hangs over the water: Start drops it, and moved before, the rod would have moved too early. */
+  isDropAwaited = false;
   private steps = new StepsMade([], 0);
 
   /** What comes now, lit or not. */
@@ -26,12 +28,15 @@ export class NextStep {
   begin({ setup, steps }: TryTask, angle_deg: number): void {
     this.steps = new StepsMade(steps, angle_deg);
     this.rested_s = null;
-    this.now = this.steps.upcoming?.does ?? (setup.start.spool === 'free' ? 'start' : null);
+    const isHung = setup.start.spool === 'free';
+    this.now = this.steps.upcoming?.does ?? (isHung ? 'start' : null);
+    this.isDropAwaited = isHung && steps.length > 0 && this.now === 'start';
   }
 
   /** While the try moves, in sight or not. */
   look(live: LiveTry, now_ms: number, isHidden: boolean): void {
     const { hand, reel } = live;
+    this.isDropAwaited = false;
     this.steps.look(now_ms, hand.angle_deg, reel.taken_m, hand.isTurned);
     live.isReelAwaited = this.steps.isReelToCome;
     const isDownInSight = !isHidden && live.events.some(({ kind }) => kind === 'bottom');

@@ -1,4 +1,6 @@
 import type { Move, RodAngles } from '$lib/model';
+import { ROD_BUTTONS } from '$lib/scoring';
+import type { HandStep } from './task-steps';
 
 /** Which way a rod is turned: up the clock, or low and sideways. */
 export type Plane = 'lift' | 'sweep';
@@ -21,6 +23,13 @@ export const ROD_LIMITS = {
   sweep: { least_deg: -100, most_deg: 100 }
 } as const;
 
-export { ROD_BUTTONS } from '$lib/scoring';
+export { ROD_BUTTONS };
 /** What the buttons are called that take line in, or give it. */
 export const REEL_BUTTONS: Record<1 | -1, string> = { 1: 'Reel in', '-1': 'Let out' };
+
+/** What the button is called that does a step. */
+export function buttonOf(does: HandStep, plane: Plane): string {
+  if (does === 'in' || does === 'out') return REEL_BUTTONS[does === 'in' ? 1 : -1];
+  if (does === 'down') return ROD_BUTTONS[plane][-1];
+  return ROD_BUTTONS[plane][does === 'snap' ? 'fast' : 1];
+}

@@ -131,7 +131,7 @@ export class TrySession {
   /** The pointer wants the rod at this angle. */
   pointAt(t_ms: number, angle_deg: number): void {
     this.lay();
-    if (this.isDropAwaited) return this.handling.tellEarly();
+    if (this.nextStep.isDropAwaited) return this.handling.tellEarly();
     this.live?.hand.pointAt(t_ms, angle_deg);
     this.handling.pull();
     this.feel(t_ms);
@@ -156,19 +156,12 @@ export class TrySession {
       this.again();
     }
     this.lay();
-    if (this.isDropAwaited) return this.handling.tellEarly();
+    if (this.nextStep.isDropAwaited) return this.handling.tellEarly();
     if (what === 'reel') this.live?.reel.turn(t_ms, direction);
     else if (this.live) this.turnHand(this.live.hand, t_ms, direction);
     const isBegun = this.phase !== 'ready';
     if (this.task) this.handling.press(what, this.task.plane, t_ms, direction, isBegun);
     this.feel(t_ms);
-  }
-
-  /** Whether a task’s jig still hangs over the water: Start drops it, and moved before, the rod would have moved too early. */
-  private get isDropAwaited(): boolean {
-    const { task, phase, nextStep } = this;
-    const isHung = task?.setup.start.spool === 'free' && task.steps.length > 0;
-    return isHung && phase === 'ready' && nextStep.now === 'start';
   }
 
   /** As far, and as gently, as the step that comes now has a button turn the rod. */

@@ -97,7 +97,7 @@ export function adviceFor(
 /** Until when to wait, and the count of it, are one order. */
 function joined(words: string, next: string, lead: GoalGrade | null): string {
   return lead?.goal.kind === 'bottom_first'
-    ? `${words.slice(0, -1)}: c${next.slice(1)}`
+    ? `${words.slice(0, -1)}: ${next[0].toLowerCase()}${next.slice(1)}`
     : `${words} ${next}`;
 }
 
