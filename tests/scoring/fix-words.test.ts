@@ -95,6 +95,8 @@ test('who gave slack to a hung jig is told to shake it, who did not to give slac
   expect(slack.change).toBe('The slack is right: now shake it, three small pulls that come tight.');
   const tight = told('free-a-snag', inTurn(...hung, pause(2)));
   expect(tight.change).toBe('Once it hangs, give it slack: rod toward the jig.');
+  const raised = told('free-from-above', inTurn(lift(0, 22, 0.7), pause(4)));
+  expect(raised.change).toBe('Once it hangs, give it slack: rod down.');
   const leaned = told('free-a-snag', named('free-a-snag').beginner);
   expect(leaned.change).toBe('Stop as soon as it hangs: the pull wedged it.');
 });

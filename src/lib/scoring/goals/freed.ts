@@ -48,7 +48,8 @@ const ADVICE: Record<Exclude<SnagEnd, 'not freed'>, string> = {
 function stillHung(result: Result, plane: AdvisedTask['plane']): string {
   if (result.events.some(({ kind }) => kind === 'set deeper'))
     return 'Stop as soon as it hangs: the pull wedged it';
-  if (!hasGivenSlack(result)) return 'Once it hangs, give it slack: rod toward the jig';
+  if (!hasGivenSlack(result))
+    return `Once it hangs, give it slack: rod ${plane === 'lift' ? 'down' : 'toward the jig'}`;
   return plane === 'lift'
     ? 'The slack is right: now lift high, gently'
     : 'The slack is right: now shake it, three small pulls that come tight';
