@@ -1,4 +1,5 @@
-import { expect, test, type Locator, type Page, type Request } from '@playwright/test';
+import { expect, test, type Locator, type Page } from '@playwright/test';
+import { watchAtRest } from './at-rest';
 import { beginLesson } from './begin';
 import { turnByButton } from './hand';
 import { coveredByHint } from './on-screen';
@@ -96,30 +97,6 @@ test.describe('by its pixels', () => {
     }
   );
 });
-
-/** Tells later whether all that the page asks for once it is awake has come, which nothing on it says. */
-async function watchAtRest(page: Page): Promise<() => Promise<boolean>> {
-  const open = new Set<Request>();
-  page.on('request', (request) => open.add(request));
-  page.on('requestfinished', (request) => open.delete(request));
-  page.on('requestfailed', (request) => open.delete(request));
-  await page.addInitScript(() => {
-    const seen = new MutationObserver(() => {
-      if (!document.querySelector('main[data-awake]')) return;
-      seen.disconnect();
-      performance.mark('awake');
-    });
-    seen.observe(document, { subtree: true, childList: true, attributes: true });
-  });
-  const hasAsked = () =>
-    page.evaluate(() => {
-      const [awake] = performance.getEntriesByName('awake');
-      const since = (entry: PerformanceEntry) => awake && entry.startTime >= awake.startTime;
-      const scripts = performance.getEntriesByType('resource').filter(since);
-      return scripts.some(({ name }) => name.endsWith('.js'));
-    });
-  return async () => (await hasAsked()) && open.size === 0;
-}
 
 test(
   'a lesson that was opened goes on without a connection, before the app is kept',
