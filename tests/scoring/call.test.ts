@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { allLessons, findChallenge } from '../../src/lib/course';
 import { LAZY_CALLS, lazyCall } from '../../src/lib/course/lazy-calls';
+import { held, inTurn, lift, pause } from '../../src/lib/course/retrieves/moves';
 import { callReached } from '../../src/lib/scoring/call-words';
 import { HAIR } from '../../src/lib/scoring/fading';
 import { travelGoalOf } from '../../src/lib/scoring/goals';
@@ -84,6 +85,22 @@ describe('a call that was asked for', () => {
     const failed = { move: challenge.beginner, result };
     const { marks } = gradeRun(challenge, failed);
     expect(gradeRun(challenge, { ...failed, call })).toMatchObject({ marks, passed: false });
+  });
+
+  test.each([
+    ['nothing', 8, 0],
+    ['a few marks', 10.8, 24]
+  ])('that was wrong says so where the move left %s to take', (_, wait_s, most) => {
+    const challenge = challengeNamed('thirty-feet-down');
+    const move = inTurn(held(45), pause(wait_s), lift(45, 20, 1));
+    const said = (isDown: boolean) => {
+      const { call } = gradeTry(challenge, move, { kind: 'down', isDown }).grade;
+      return call && callReached(call);
+    };
+    const left = gradeTry(challenge, move).grade.marks;
+    expect(left === 0).toBe(most === 0);
+    expect(left).toBeLessThanOrEqual(most);
+    expect([said(true), said(false)]).toEqual(['wrong', 'right']);
   });
 
   test('passes nothing that is farther off than may be by more than a hair, and says wrong', () => {

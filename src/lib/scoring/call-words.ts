@@ -1,5 +1,5 @@
 import type { Result } from '../model';
-import { MOST_LOST, offBy, shareOfLength, type CallGrade } from './call';
+import { MOST_LOST, offBy, shareOfLength, wholeLost, type CallGrade } from './call';
 import type { Challenge } from './challenge';
 import { formatFine, formatLength, LEAST_M, toldLength, type Units } from './display';
 import { travelGoalOf } from './goals';
@@ -22,10 +22,10 @@ export function callAsked(challenge: Called, units: Units): string {
 
 const bandOfTravel = (challenge: Called): number => travelGoalOf(challenge)?.band_m ?? 0;
 
-/** What the table says of it. */
-export function callReached({ lost }: Pick<CallGrade, 'lost'>): string {
-  if (lost === 0) return 'right';
-  return lost <= MOST_LOST ? 'a bit off' : 'wrong';
+/** What the table says of it, whatever the move left for it to take. */
+export function callReached(call: Pick<CallGrade, 'share'>): string {
+  if (call.share === 1) return 'right';
+  return wholeLost(call) <= MOST_LOST ? 'a bit off' : 'wrong';
 }
 
 /** How one tells in any water that a jig is down. */

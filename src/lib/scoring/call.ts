@@ -32,7 +32,7 @@ export interface CallGrade {
   guess: Guess | null;
   /** 0–1: how right it was. */
   share: number;
-  /** Whole marks that it costs. */
+  /** Whole marks that it costs: no more than the move left. */
   lost: number;
 }
 
@@ -45,11 +45,12 @@ export function gradeCall(
   if (guess === undefined || !asksCall(challenge)) return null;
   if (guess && guess.kind !== askedOf(challenge)) return null;
   const share = guess ? shareOfCall(challenge, guess, result) : 0;
-  return {
-    guess,
-    share,
-    lost: share === 1 ? 0 : Math.max(1, Math.round((1 - share) * CALL_MARKS))
-  };
+  return { guess, share, lost: wholeLost({ share }) };
+}
+
+/** Whole marks that a call costs where there are so many to take. */
+export function wholeLost({ share }: Pick<CallGrade, 'share'>): number {
+  return share === 1 ? 0 : Math.max(1, Math.round((1 - share) * CALL_MARKS));
 }
 
 /** A distance may be off by as much as the rod may; a tenth of that further off it fails the try, as the rod does. */

@@ -25,7 +25,7 @@ export { ownSpread, parseChallenge } from './parse-challenge';
 export { checkMove } from './check-run';
 export { DataError, inField, parseData } from './data-error';
 export { isCallTheFix } from './advice';
-export { CALL_MARKS, trueCall, type CallGrade } from './call';
+export { CALL_MARKS, trueCall, wholeLost, type CallGrade } from './call';
 export { callAsked, callReached } from './call-words';
 export { askedOf, asksCall, canBeCalled, type GuessQuantity, type Guess } from './guess';
 export { calledWords, guessWords } from './guess-words';

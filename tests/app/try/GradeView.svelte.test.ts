@@ -125,6 +125,19 @@ describe('the grade', () => {
     await expect.element(page.getByText('A wrong call comes off last, whole.')).toBeVisible();
   });
 
+  test('says of a wrong call that found less to take that it was wrong, and why it cost less', async () => {
+    const call = { guess: { kind: 'down', isDown: true }, share: 0, lost: 0 } as const;
+    const given = grade(15);
+    const goals = given.goals.slice(0, 1);
+    await render(GradeView, { grade: { ...given, goals, call }, feedback, units: 'imperial' });
+    await openMarks();
+    const row = page.getByRole('row', { name: /Your call/ });
+    await expect.element(row).toHaveTextContent(/wrong.*costs 0 of 30$/);
+    await expect
+      .element(page.getByText('A wrong call comes off last: only what’s left.'))
+      .toBeVisible();
+  });
+
   test('says beside the call how near is right, as beside each goal', async () => {
     const call = { guess: { kind: 'travel', travel_m: 0.3 }, share: 0, lost: 30 } as const;
     await render(GradeView, { grade: { ...grade(15), call }, feedback, units: 'imperial' });

@@ -1,4 +1,4 @@
-import { TOTAL_MARKS, type GoalCost } from '$lib/scoring';
+import { TOTAL_MARKS, wholeLost, type CallGrade, type GoalCost } from '$lib/scoring';
 
 /** What was kept adds nothing to a try that missed: it only costs nothing. */
 export function costText(cost: number, most: number): string {
@@ -6,13 +6,20 @@ export function costText(cost: number, most: number): string {
 }
 
 /**
- * Why a side condition that was wholly missed can cost less than its most, and a wrong call never does; ''
- * where all are asked alike.
- * @param isCalled whether a call was asked for
+ * Why a side condition that was wholly missed can cost less than its most, and a wrong call only where the
+ * move left less; '' where nothing is to be told.
+ * @param call what was called, if a call was asked for
  */
-export function costNote(goals: readonly Pick<GoalCost, 'most'>[], isCalled: boolean): string {
+export function costNote(
+  goals: readonly Pick<GoalCost, 'most'>[],
+  call: Pick<CallGrade, 'lost' | 'share'> | null
+): string {
   const isLeft = new Set(goals.map(({ most }) => most === TOTAL_MARKS)).size > 1;
-  if (!isLeft) return '';
-  const goalsFirst = 'What’s out of 100 counts first. The rest takes its part of what’s left.';
-  return isCalled ? `${goalsFirst} A wrong call comes off last, whole.` : goalsFirst;
+  const notes = isLeft
+    ? ['What’s out of 100 counts first. The rest takes its part of what’s left.']
+    : [];
+  if (call && call.lost < wholeLost(call))
+    notes.push('A wrong call comes off last: only what’s left.');
+  else if (call && isLeft) notes.push('A wrong call comes off last, whole.');
+  return notes.join(' ');
 }
