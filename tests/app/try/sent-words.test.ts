@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { sentMarks } from '../../../src/lib/app/try/sent-words';
-import { findChallenge } from '../../../src/lib/course';
+import { sentMarks, takeWords } from '../../../src/lib/app/try/sent-words';
+import { allLessons, findChallenge } from '../../../src/lib/course';
 import { gradeTry, type Challenge } from '../../../src/lib/scoring';
 
 test('the result of one’s own try says whether it beat the one that was sent', () => {
@@ -11,4 +11,11 @@ test('the result of one’s own try says whether it beat the one that was sent',
   expect(sentMarks(sent, marks - 1)).toBe(`The one you were sent got ${marks}.`);
   expect(sentMarks(sent, marks)).toBe(`The one you were sent got ${marks}, too.`);
   expect(sentMarks(sent, marks + 1)).toBe(`The one you were sent got ${marks}: you beat it.`);
+});
+
+test('a sent try names the button that its rod is moved by, bright or dark', () => {
+  const said = (id: string) => takeWords(findChallenge(id, allLessons()) as Challenge);
+  expect(said('drag-seen-0-1')).toBe('Take the rod, then drag it or hold Sweep.');
+  expect(said('offshore-hop')).toBe('Take the rod, then drag it or hold Raise.');
+  expect(said('thirty-feet-down')).toBe('Take the rod, then drag it or hold Lower.');
 });

@@ -1,10 +1,13 @@
 import { travelOf } from '$lib/practice';
+import { taskStepsOf } from '$lib/sandbox';
 import {
   describeTry,
   drawnOf,
   formatLength,
   formatWay,
   moveMarks,
+  ROD_BUTTONS,
+  type Challenge,
   type Goal,
   type Grade,
   type Units
@@ -71,6 +74,13 @@ export function sentWords({ challenge, result, grade }: TryRun, units: Units): s
   return travel
     ? `Wanted: ${formatLength(travel.target_m, units)}. ${wentWords({ challenge, result, grade }, units)} ${marks}`
     : `To beat: ${marks}`;
+}
+
+/** How the rod is taken, for who never saw the page: by the button that its task holds first. */
+export function takeWords(challenge: Challenge): string {
+  const first = taskStepsOf(challenge).find(({ does }) => does === 'up' || does === 'down');
+  const button = ROD_BUTTONS[challenge.plane][first?.does === 'down' ? -1 : 1];
+  return `Take the rod, then drag it or hold ${button}.`;
 }
 
 /** Beside the marks of one's own try, `own`, in its result: the question was whether one can beat it. */
