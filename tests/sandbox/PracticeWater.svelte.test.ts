@@ -247,7 +247,9 @@ describe('practice water', () => {
   });
 
   test('beside the jig stands how far it moved, also where that was called before', async () => {
-    const verdict = createRawSnippet(() => ({ render: () => '<p class="called">You said 1 ft.</p>' }));
+    const verdict = createRawSnippet(() => ({
+      render: () => '<p class="called">You said 1 ft.</p>'
+    }));
     const props = { ...base, visibility: 'unseen', askGuess: true, layout: 'screen' } as const;
     await render(PracticeWater, { ...props, verdict });
     await hold('ArrowUp', 700);
