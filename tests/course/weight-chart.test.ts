@@ -98,7 +98,11 @@ describe('the chart of weights', () => {
 
   test('says in the table which of the box guides see lift here, where they do', () => {
     expect(guidesLiftWords(box, wanted, 'imperial')).toBe(tied('Guides see 1/4~oz lift here.'));
-    expect(guidesLiftWords(box, { depth_m: 10 * FOOT_M }, 'imperial')).toBe('');
+    expect(guidesLiftWords(box, { ...wanted, depth_m: 10 * FOOT_M }, 'imperial')).toBe('');
+    // In the row that says otherwise it is not left to the reader to find that out.
+    expect(guidesLiftWords([{ ...light, drag_s: 4 }, row], wanted, 'imperial')).toBe(
+      tied('Guides see 1/4~oz lift here; the model keeps it down.')
+    );
   });
 
   test('counts as a voice does: nobody counts tenths of a second', () => {

@@ -176,14 +176,22 @@ function insteadWords(rows: readonly WeightRow[], wanted: WeightWanted, units: U
   return `${tieOn}${orMore}${onThisGear}; m${usual}`;
 }
 
-/** What the table, all by the model, leaves out: which of the box guides see lift in this water. Empty for none. */
+/**
+ * What the table, all by the model, leaves out: which of the box guides see lift in this water, and where the
+ * model has it stay down. Empty for none.
+ */
 export function guidesLiftWords(
   rows: readonly WeightRow[],
-  { depth_m }: Pick<WeightWanted, 'depth_m'>,
+  wanted: WeightWanted,
   units: Units
 ): string {
-  const lifted = rows.map(massOf).filter((mass_kg) => guidesSeeItLift(mass_kg, depth_m));
-  return lifted.map((kg) => `Guides see ${formatWeight(kg, units)} lift here.`).join(' ');
+  return rows
+    .filter((row) => guidesSeeItLift(massOf(row), wanted.depth_m))
+    .map((row) => {
+      const model = staysDown(row, wanted) ? '; the model keeps it down' : '';
+      return `Guides see ${formatWeight(massOf(row), units)} lift here${model}.`;
+    })
+    .join(' ');
 }
 
 /** Up to how many times as hard a pull is called so; under the first no hand tells two apart. Design values. */

@@ -2,7 +2,11 @@ import { expect, test, vi } from 'vitest';
 import type { Component } from 'svelte';
 import { render } from 'vitest-browser-svelte';
 import { page } from 'vitest/browser';
+import '../../../src/app.css';
+import { BOX_OZ } from '../../../src/lib/course/box';
 import { provideLearner, type Learner } from '../../../src/lib/learner';
+import { keepPick } from '../../../src/lib/app/gear/kept-pick';
+import { FIRST_WATER } from '../../../src/lib/app/gear/weight-water';
 import WeightChart from '../../../src/lib/app/gear/WeightChart.svelte';
 import { aRecord } from '../../practice/samples';
 
@@ -39,4 +43,29 @@ test('a weight that was tied on stands there again after a reload, until another
   await open();
   await expect.element(page.getByRole('radio', { name: '3/8' })).not.toBeChecked();
   await expect.element(box).not.toBeInTheDocument();
+});
+
+test('on a small phone no head of the table takes more than two lines, and the pull is told what it is', async () => {
+  await page.viewport(360, 640);
+  const rows = BOX_OZ.map((ounces) => ({
+    ...{ ounces, fall_s: 9, fall_band_s: 3, drag_s: 4, pull_N: 0.06 * (1 + ounces) }
+  }));
+  keepPick(sessionStorage, { water: FIRST_WATER, outfit: undefined, ounces: 0.5, rows });
+  const props = { units: 'imperial', onmade: () => {} } as const;
+  await render(chart, { props, context: new Map() });
+  const heads = page.getByRole('columnheader').elements();
+  expect(heads.map((one) => one.textContent?.trim())).toEqual([
+    'Jig',
+    'Count',
+    'Fastest 2\u00a0ft drag',
+    'Pull'
+  ]);
+  for (const head of heads) {
+    const range = document.createRange();
+    range.selectNodeContents(head);
+    const lines = new Set([...range.getClientRects()].map(({ top }) => Math.round(top)));
+    expect(lines.size, head.textContent ?? '').toBeLessThanOrEqual(2);
+  }
+  await expect.element(page.getByText(/Pull is what the rod feels in a slow drag/)).toBeVisible();
+  sessionStorage.clear();
 });
