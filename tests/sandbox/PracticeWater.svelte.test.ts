@@ -1,4 +1,3 @@
-import { createRawSnippet } from 'svelte';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { render } from 'vitest-browser-svelte';
 import { cdp, page, userEvent } from 'vitest/browser';
@@ -244,24 +243,6 @@ describe('practice water', () => {
         .elements()
         .filter((e) => e.checkVisibility())
     ).toEqual([]);
-  });
-
-  test('beside the jig stands how far it moved, also where that was called before', async () => {
-    const verdict = createRawSnippet(() => ({
-      render: () => '<p class="called">You said 1 ft.</p>'
-    }));
-    const props = { ...base, visibility: 'unseen', askGuess: true, layout: 'screen' } as const;
-    await render(PracticeWater, { ...props, verdict });
-    await hold('ArrowUp', 700);
-    await page.getByRole('textbox', { name: 'in' }).fill('12');
-    await page.getByRole('radio', { name: 'stayed down' }).click();
-    await page.getByRole('button', { name: 'Call it' }).click();
-    await expect.element(page.getByText('You said 1 ft.')).toBeVisible();
-    await vi.waitFor(() => {
-      const figure = document.querySelector('figure.bottom .many');
-      expect(figure?.textContent).toMatch(/\d\sin moved$/);
-      expect(figure?.checkVisibility()).toBe(true);
-    }, LONG);
   });
 
   test('shows an unseen try only after the guess, and hands over the guess before the try', async () => {
