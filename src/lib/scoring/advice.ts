@@ -7,7 +7,7 @@ import { needsSeveralMoves, type Correction } from './correction';
 import { formatLength, type Units } from './display';
 import { faultOf, isStill, type Fault } from './fault';
 import { adviceOf, adviceStepOf, isReadFromHand, travelGoalOf, type StepPart } from './goals';
-import { TOTAL_MARKS } from './pass-mark';
+import { PASS_MARK, TOTAL_MARKS } from './pass-mark';
 import {
   isAsAsked,
   marksLost,
@@ -66,8 +66,14 @@ export function adviceFor(
   units: Units,
   correction?: Correction | null
 ): Advice {
-  if (grade.call && isCallTheFix(grade))
-    return fix(callAdvice(challenge, grade.call, result, units));
+  if (grade.call && isCallTheFix(grade)) {
+    const { words, next } = callAdvice(challenge, grade.call, result, units);
+    if (moveMarks(grade) >= PASS_MARK) return fix(words);
+    // A move that failed by itself is to be made otherwise, too, however right the call.
+    const moved = { result, grade: { ...grade, call: null } };
+    const { move, aim } = adviceFor(challenge, moved, units, correction);
+    return { words, move, aim: `${aim} ${next}` };
+  }
   const reeled = reeledInstead(challenge, { result, grade }, units);
   if (reeled) return fix(reeled.change);
   const graded = { result: handRun(challenge, result), grade };
@@ -109,9 +115,11 @@ const FAULT_STEPS: Record<Fault, StepPart | null> = {
   none: null,
   still: 'pull',
   towards: 'pull',
+  forward_first: 'pull',
   slack: 'pull',
   gave_back: 'pull',
   too_fast: 'pull',
+  too_slow: 'pull',
   jerk: 'pull',
   ran_on: 'pull',
   drifted: null,
@@ -166,14 +174,16 @@ function oneTurn(
   // A hair outside costs a mark and no advice, and is told as that.
   if (fault === 'none' && !isAsAsked(grade))
     return { ...fix('Hardly anything to change.'), aim: '' };
-  const isNamed = fault !== 'none' && correction && !isSameTurn(result, correction);
+  // Who was only slow is told the time, and not that way as if it were another.
+  const isNew = fault === 'too_slow' || (correction && !isSameTurn(result, correction));
+  const isNamed = fault !== 'none' && correction && isNew;
   const named = isNamed ? inButtonTime(challenge, correction) : null;
   const words = changeSentence(fault, challenge.plane, result, units, named);
   const asSaid = named && atOwnPace(fault, result, named);
   return {
     words,
     move: asSaid && (advisedMove(challenge, asSaid)?.move ?? null),
-    aim: asSaid ? aimSentence(fault, asSaid, asSaid !== named, units) : words
+    aim: asSaid ? aimSentence(fault, result, asSaid, asSaid !== named, units) : words
   };
 }
 

@@ -5,6 +5,7 @@ import { formatFine, formatLength, LEAST_M, toldLength, type Units } from './dis
 import { travelGoalOf } from './goals';
 import { askedOf, isLiftRight, type Guess, type LengthGuess } from './guess';
 import { guessWords, toldLengths } from './guess-words';
+import { byTheTip } from './lost-way';
 
 type Called = Pick<Challenge, 'goals'>;
 
@@ -31,21 +32,38 @@ export function callReached(call: Pick<CallGrade, 'share'>): string {
 /** How one tells in any water that a jig is down. */
 export const WATCH_THE_LINE = 'Watch the line: it stops running out when the jig is down.';
 
-/** What to change of a call that was not right. */
+/** What to change of a call that was not right, and how to call the next, short. */
+export interface CallAdvice {
+  words: string;
+  /** As it stands after what the rod is to do. */
+  next: string;
+}
+
 export function callAdvice(
-  challenge: Called,
+  challenge: Called & Pick<Challenge, 'setup'>,
   { guess, lost }: CallGrade,
   result: Result,
   units: Units
-): string {
-  if (!guess) return 'Call it before you look.';
-  if (guess.kind === 'down')
-    return `${guessWords(guess, result, units, challenge.goals)} ${WATCH_THE_LINE}`;
+): CallAdvice {
+  if (!guess) return { words: CALL_FIRST, next: CALL_FIRST };
+  if (guess.kind === 'down') {
+    const was = guessWords(guess, result, units, challenge.goals);
+    return { words: `${was} ${WATCH_THE_LINE}`, next: WATCH_THE_LINE };
+  }
   const length = lengthMiss(challenge, { guess, lost }, result, units);
-  if (guess.kind === 'height' || isLiftRight(guess, result)) return `Your call was ${length}`;
+  if (guess.kind === 'height')
+    return { words: `Your call was ${length} ${COUNT_ITS_FALL}`, next: COUNT_ITS_FALL };
+  const isLift = !isLiftRight(guess, result);
   const isLengthRight = shareOfLength(challenge, guess, result) === 1;
-  return `${liftMiss(guess)} ${isLengthRight ? liftFix(guess) : `Your call was also ${length}`}`;
+  const { was } = toldLengths(guess, result, units, challenge.goals);
+  const fix = isLift && isLengthRight ? liftFix(guess) : byTheTip(challenge, result, was, units);
+  const miss = isLift ? liftMiss(guess) : `Your call was ${length}`;
+  const both = isLift && !isLengthRight ? `${miss} Your call was also ${length}` : miss;
+  return { words: `${both} ${fix}`, next: `Call: ${fix[0].toLowerCase()}${fix.slice(1)}` };
 }
+
+const CALL_FIRST = 'Call it before you look.';
+const COUNT_ITS_FALL = 'Count its fall: a higher hop falls longer.';
 
 type LiftGuess = Pick<Guess & { kind: 'travel' }, 'lifted'>;
 
@@ -54,7 +72,7 @@ const liftMiss = ({ lifted }: LiftGuess): string =>
 const liftFix = ({ lifted }: LiftGuess): string =>
   `A pull like that ${lifted ? 'stays down' : 'lifts it'}.`;
 
-/** By how much a length was called wrong, of the lengths that are told, so that the reader's sum comes out, and its fix. */
+/** By how much a length was called wrong, of the lengths that are told, so that the reader's sum comes out. */
 function lengthMiss(
   challenge: Called,
   { guess, lost }: Pick<CallGrade, 'lost'> & { guess: LengthGuess },
@@ -66,11 +84,11 @@ function lengthMiss(
   const isMore = offBy(guess, result) > 0;
   const off = formatFine(Math.abs(off_m), units);
   if (guess.kind === 'height')
-    return `${off_m === 0 ? 'a hair' : off} too ${isMore ? 'high' : 'low'}: it rose ${was.text}. Count its fall: a higher hop falls longer.`;
+    return `${off_m === 0 ? 'a hair' : off} too ${isMore ? 'high' : 'low'}: it rose ${was.text}.`;
   const band_m = bandOfTravel(challenge);
   // Told as no farther off than it may be, it is told as over that.
   const isBand = Math.abs(off_m) <= toldLength(band_m, units) + LEAST_M;
   const over = lost <= MOST_LOST ? 'a hair over' : 'just over';
   const told = isBand ? `${over} ${formatLength(band_m, units)}` : off;
-  return `${told} too ${isMore ? 'long' : 'short'}. Go by how far the tip moved.`;
+  return `${told} too ${isMore ? 'long' : 'short'}.`;
 }

@@ -5,6 +5,7 @@ import { formatLength, formatTime, type Units } from './display';
 import type { Fault } from './fault';
 import { ROD_BUTTONS } from './rod-buttons';
 import { leftBottomAt, tipSeconds, tipTravel } from './run-measures';
+import { isAsFarAs, isSlowerThan } from './same-move';
 import { tipMotionOf, type TipMotion } from './tip-motion';
 
 type Plane = Challenge['plane'];
@@ -21,13 +22,16 @@ const ADVICE: Record<Exclude<Fault, 'none'>, Words> = {
   still: () => 'Move the rod',
   towards: (_hand, _units, plane) =>
     `Pull away from the jig: hold ${ROD_BUTTONS[plane][1]}, not ${ROD_BUTTONS[plane][-1]}`,
-  slack: ({ taken_m }, units) =>
-    `Keep going: the ${formatLength(taken_m, units)} you pulled only took up slack`,
+  forward_first: (_hand, _units, plane) =>
+    `You ${plane === 'lift' ? 'lowered the rod' : 'swung the tip forward'} first, and that made slack`,
+  slack: ({ pulled_m }, units) =>
+    `Keep going: the ${formatLength(pulled_m, units)} you pulled only took up slack`,
   gave_back: ({ gaveBack_m }, units) =>
     `Don’t let the tip swing back: it gave back ${formatLength(gaveBack_m, units)} of line`,
   // Of several moves the whole time holds the rests, too.
   too_fast: ({ shown_s, isOne }) =>
     isOne ? `Go slower: the tip took ${formatTime(shown_s)}` : 'Go slower',
+  too_slow: ({ shown_s }) => `Go quicker: the tip took ${formatTime(shown_s)}`,
   jerk: ({ burstAt }) => `Pull evenly: you ${burstWords(burstAt)}`,
   ran_on: () => 'Go slower: at that pace the jig keeps going',
   drifted: () => 'Press Done as the rod stops: the boat keeps dragging the jig',
@@ -54,6 +58,10 @@ export function changeSentence(
   const move = correction && moveSentence(correction, units);
   if (fault === 'still' && move) return move;
   const hand = tipMotionOf(result);
+  if (fault === 'too_slow' && correction && isAsFarAs(correction, result))
+    return `Same pull, quicker: ${tipTime(correction)}.`;
+  if (correction && isShortAndSlow(fault, result, correction))
+    return `Keep going, and pull quicker. ${moveSentence(correction, units)}`;
   const place = correction && PLACE[fault];
   if (place && isPaceRight(hand, correction))
     return placeSentence(place, result, units, correction);
@@ -66,6 +74,11 @@ export function changeSentence(
   const moved = { ...hand, shown_s: tipSeconds(result), burstAt: burstAt(result, hand) };
   const advice = ADVICE[fault](moved, units, plane);
   return move ? `${advice}. ${move}` : `${advice}.`;
+}
+
+/** Farther alone is half of it, where slack sinks away under a slow pull. */
+function isShortAndSlow(fault: Fault, result: Result, correction: Correction): boolean {
+  return fault === 'too_short' && isSlowerThan(correction, result);
 }
 
 /** Where to stop, for whom only that was wrong. */
@@ -130,13 +143,18 @@ export function moveSentence(correction: Correction, units: Units): string {
 /** The same as it stands beside the rod in the next try: "Aim: tip 2 ft 1 in, in about 3.5 s." */
 export function aimSentence(
   fault: Fault,
+  made: Result,
   correction: Correction,
   isAtOwnPace: boolean,
   units: Units
 ): string {
-  const evenly = fault === 'jerk' ? 'evenly, ' : '';
-  const pace = `${isAtOwnPace ? 'same pace, ' : evenly}${tipTime(correction)}`;
-  return `Aim: tip ${tipWay(correction, units)}, ${pace}.`;
+  const pace = isAtOwnPace ? 'same pace, ' : paceWords(fault, made, correction);
+  return `Aim: tip ${tipWay(correction, units)}, ${pace}${tipTime(correction)}.`;
+}
+
+function paceWords(fault: Fault, made: Result, correction: Correction): string {
+  if (fault === 'jerk') return 'evenly, ';
+  return fault === 'too_slow' || isShortAndSlow(fault, made, correction) ? 'quicker, ' : '';
 }
 
 /** Where the result says when it left the bottom, that is the moment. */

@@ -11,12 +11,15 @@ import {
 } from './goals';
 import { marksLost, type GradedRun } from './grade';
 import { NO_MOVE_M, tipTravel } from './run-measures';
+import { isAsFarAs, isSlowerThan } from './same-move';
 import { tipMotionOf } from './tip-motion';
 
 /**
  * The one thing in a hand's move that cost most:
- * `still` the tip hardly moved · `towards` it went towards the bait · `slack` it only took up slack ·
- * `gave_back` it swung back and let line out · `too_fast` · `jerk` in good time, but with a burst ·
+ * `still` the tip hardly moved · `towards` it went towards the bait · `forward_first` it did so first, and then pulled
+ * for the most part what that gave · `slack` it only took up slack ·
+ * `gave_back` it swung back and let line out · `too_fast` · `too_slow` far enough, where slack sinks away under a
+ * slow pull · `jerk` in good time, but with a burst ·
  * `ran_on` the tip went
  * far enough, and at its pace the bait ran on · `drifted` the rod had stopped, and the boat dragged the bait on · `reel` the reel moved the bait, where the rod was to · `too_far` · `too_short` · `no_hops` · `few_hops` · `many_hops` · `low_hops` · `tiny_hops` none half as high as asked · `high_hops` · `none`.
  */
@@ -24,9 +27,11 @@ export type Fault =
   | 'none'
   | 'still'
   | 'towards'
+  | 'forward_first'
   | 'slack'
   | 'gave_back'
   | 'too_fast'
+  | 'too_slow'
   | 'jerk'
   | 'ran_on'
   | 'drifted'
@@ -58,6 +63,7 @@ export function faultOf(
   if (total < 0.5) return 'none';
   if (isReelsWork(challenge, { result, grade })) return 'reel';
   const idle = idleFault(challenge, { result, grade });
+  if (idle === 'slack' && correction && isOnlySlow(result, correction)) return 'too_slow';
   if (idle) return idle;
   if (lost.hops > Math.max(lost.travel, lost.side)) return hopsFault(challenge, result);
   return lost.side > 0 && lost.side >= lost.travel
@@ -116,8 +122,26 @@ function hasGivenBack({ goals }: Challenge, result: Result): boolean {
 function idleFault(challenge: Challenge, { result, grade }: GradedRun): Fault | null {
   if (isStill(result)) return 'still';
   if (Math.abs(rodsTravel({ result, grade })) >= NO_MOVE_M) return null;
-  if (tipMotionOf(result).taken_m < -NO_MOVE_M) return 'towards';
+  if (isForwardFirst(challenge, result)) return 'forward_first';
+  const { taken_m, pulled_m } = tipMotionOf(result);
+  if (taken_m < -NO_MOVE_M || pulled_m < NO_MOVE_M) return 'towards';
   return hasGivenBack(challenge, result) ? 'gave_back' : 'slack';
+}
+
+/** Tasks that begin with the rod going down, or forward, or in which that alone is asked. */
+const FORWARD_FIRST = new Set<Goal['kind']>([
+  'bottom_first',
+  'follow',
+  'freed',
+  'strike',
+  'twitches'
+]);
+
+/** Whether most of the pull only took back what the tip had given first. */
+function isForwardFirst({ goals }: Pick<Challenge, 'goals'>, result: Result): boolean {
+  if (goals.some(({ kind }) => FORWARD_FIRST.has(kind))) return false;
+  const { forwardFirst_m, pulled_m } = tipMotionOf(result);
+  return forwardFirst_m > GAVE_BACK_M && pulled_m < forwardFirst_m;
 }
 
 /** Whether the hand never moved the rod, of a hand's own run (see handRun). */
@@ -145,7 +169,9 @@ function distanceFault(
 ): Fault {
   const goal = travelGoalOf(challenge);
   if (!goal || rodsTravel({ result, grade }) <= goal.target_m) {
-    return hasGivenBack(challenge, result) ? 'gave_back' : 'too_short';
+    if (isForwardFirst(challenge, result)) return 'forward_first';
+    if (hasGivenBack(challenge, result)) return 'gave_back';
+    return correction && isOnlySlow(result, correction) ? 'too_slow' : 'too_short';
   }
   if (hasDriftedOn(challenge, result, goal)) return 'drifted';
   const isTipRight =
@@ -153,6 +179,12 @@ function distanceFault(
     tipTravel(result) <= correction.tipTravel_m + Math.min(correction.band_m, goal.band_m);
   if (!isTipRight) return 'too_far';
   return hasteFault(result, correction) === 'jerk' ? 'jerk' : 'ran_on';
+}
+
+/** Whether the tip went as far as the correction's, or farther, and took longer, where slower does not do it. */
+function isOnlySlow(result: Result, correction: Correction): boolean {
+  const isFarEnough = isAsFarAs(correction, result) || tipTravel(result) > correction.tipTravel_m;
+  return isFarEnough && isSlowerThan(correction, result);
 }
 
 /** Whether more of what is too far was dragged by the boat, after the rod had stopped, than by the rod. */
@@ -170,10 +202,11 @@ function hasDriftedOn(
   return Math.abs(x[last] - x[ended]) > over_m;
 }
 
-function hopsFault({ goals }: Challenge, result: Result): Fault {
+function hopsFault({ goals }: Pick<Challenge, 'goals'>, result: Result): Fault {
   const goal = goals.find((one) => one.kind === 'hops');
   if (!goal) return 'none';
-  if (result.hops.length === 0) return 'no_hops';
+  if (result.hops.length === 0)
+    return isForwardFirst({ goals }, result) ? 'forward_first' : 'no_hops';
   const [lowest, highest] = goal.height_m;
   if (result.hops.every(({ height_m }) => !isHop(goal.height_m, height_m))) return 'tiny_hops';
   const low = result.hops.filter(({ height_m }) => height_m < lowest).length;

@@ -10,6 +10,7 @@ import { handRun } from './hand-run';
 import { isStill } from './fault';
 import { didOf, DRAGGED_M, isMain, missOf } from './goals';
 import { isAsAsked, marksLost, type GoalGrade, type Grade, type GradedRun } from './grade';
+import { slackSentence } from './lost-way';
 import { reeledInstead } from './reeled-instead';
 import { hasTurnedBack, leftBottomAt, NO_MOVE_M, tipSeconds, tipTravel } from './run-measures';
 import { tipMotionOf } from './tip-motion';
@@ -44,7 +45,9 @@ export function describeTry(
   const did = reeled?.did ?? about?.did ?? didSentence(challenge, graded, units);
   const ground = challenge.look_alikes && challenge.setup.bottom?.ground?.kind;
   const was = ground ? `It was ${ground}. ` : '';
-  const slack = slackSentence(challenge, graded, units);
+  const { result, grade } = graded;
+  const travel = grade.goals.find(({ goal }) => goal.kind === 'travel');
+  const slack = slackSentence(challenge, result, travel, units);
   const why = `${was}${slack}${whySentence(graded, units, about?.goal)}`.trim();
   const { words: change } = adviceFor(challenge, graded, units, correction);
   // Of a lift, or a wait, that the reel took the place of there is nothing more to tell.
@@ -156,21 +159,6 @@ function stonesTouched({ goals }: Grade): string {
   if (count === 1) return stones.value === 1 ? '; it touched the rock' : '; it missed the rock';
   if (stones.value === count) return `; it touched all ${count} rocks`;
   return `; it touched ${stones.value === 0 ? 'none' : stones.value} of ${count} rocks`;
-}
-
-/** Slack that took less of the tip’s way is not told, m. */
-const SLACK_TOLD_M = 0.1;
-
-/** Why a jig came short on a line that began slack; '' where that is not why, or the advice says it. */
-function slackSentence(challenge: Challenge, { result, grade }: GradedRun, units: Units): string {
-  const travel = grade.goals.find(({ goal }) => goal.kind === 'travel');
-  if (travel?.goal.kind !== 'travel' || travel.met === 1) return '';
-  if (travel.value < NO_MOVE_M || travel.value > travel.goal.target_m) return '';
-  const tip_m = tipTravel(handRun(challenge, result));
-  // As both are told, so that the reader's sum comes out.
-  const took_m = toldLength(tip_m, units) - toldLength(travel.value, units);
-  const isSlack = Math.min(challenge.setup.start.slack_m ?? 0, took_m) >= SLACK_TOLD_M;
-  return isSlack ? `Slack took the other ${formatLength(took_m, units)}. ` : '';
 }
 
 /** What these ask has nothing to do with whether it kept to the bottom, or says it. */

@@ -1,6 +1,6 @@
 import { INCH_M, parseSetup, TICK_S, tipPathOf, type Move, type Result } from '../model';
 import type { Challenge } from './challenge';
-import type { Correction } from './correction';
+import { BEAT_S, type Correction } from './correction';
 import { tipTravel } from './run-measures';
 import { tipMotionOf } from './tip-motion';
 
@@ -21,6 +21,20 @@ export function isSameTurn(
   const { duration_s: taken_s } = tipMotionOf(result);
   const isInTime = taken_s >= duration_s && (isSlowToo || taken_s <= ABOUT_PACE * duration_s);
   return isAsFar && isInTime;
+}
+
+/** Whether the tip went as far as the solved turn has it: a hand does not tell an inch. */
+export function isAsFarAs({ tipTravel_m }: Correction, result: Result): boolean {
+  return Math.abs(tipTravel(result) - tipTravel_m) < INCH_M;
+}
+
+/** Whether the hand was slower than the solved turn, by more than is not counted, where slower does not do it. */
+export function isSlowerThan(
+  { duration_s, tipTravel_m, isSlowToo }: Correction,
+  result: Result
+): boolean {
+  const hand_s = (tipMotionOf(result).duration_s * tipTravel_m) / tipTravel(result);
+  return !isSlowToo && hand_s >= duration_s + BEAT_S;
 }
 
 /**

@@ -23,8 +23,12 @@ export interface TipMotion {
   peakAt: number;
   /** Line taken up between start and end, m; negative if the tip went towards the bait. */
   taken_m: number;
+  /** Most line taken up at any time, of what it was at the start, m. */
+  pulled_m: number;
   /** Most that was taken up and then given back, m. */
   gaveBack_m: number;
+  /** How far it went towards the bait before it came back, m; 0 where it pulled first, or never came back. */
+  forwardFirst_m: number;
   /** Line taken up before the bait moved, m. */
   takenBeforeBait_m: number;
 }
@@ -48,7 +52,9 @@ export function tipMotionOf({ trace }: Pick<Result, 'trace'>): TipMotion {
     peakSpeed_m_s: fastest.way_m / (SPEED_TICKS * TICK_S),
     peakAt: end > start ? (fastest.at - start) / (end - start) : 0,
     taken_m: taken[last] - taken[0],
+    pulled_m: Math.max(...taken) - taken[0],
     gaveBack_m: largestFall(taken),
+    forwardFirst_m: forwardFirst(taken),
     takenBeforeBait_m: taken[moved === -1 ? last : moved] - taken[0]
   };
 }
@@ -76,4 +82,13 @@ function largestFall(values: readonly number[]): number {
     fall = Math.max(fall, highest - value);
   }
   return fall;
+}
+
+function forwardFirst(taken: readonly number[]): number {
+  const lowest = Math.min(...taken);
+  const at = taken.indexOf(lowest);
+  const pulled_m = Math.max(...taken.slice(0, at + 1)) - taken[0];
+  const back_m = Math.max(...taken.slice(at)) - lowest;
+  const way_m = taken[0] - lowest;
+  return pulled_m < NOTICED_M && back_m >= way_m / 2 ? way_m : 0;
 }
