@@ -20,7 +20,7 @@ test('a task stands out by its first order alone', () => {
 });
 
 test.each([
-  ['15 ft deep.', 'Drag the jig 2 ft.', 'You see only the boat and the rod.'],
+  ['15 ft deep.', 'Drag the jig 2 ft.', ''],
   ['There’s slack in the line.', 'Move the jig 1 ft anyway, within 2 in.', ''],
   ['', 'In 10 ft, snap the jig 2 to 5 ft up.', 'Lower the rod with it as it falls.'],
   ['80 °F, fish on the chase.', 'Two strokes, 2 to 5 ft high.', 'Reel up the slack between them.'],

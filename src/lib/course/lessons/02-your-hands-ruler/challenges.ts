@@ -6,8 +6,8 @@ import { DRAG_MOST_M_S, waterWith } from '../fathomley';
 export default [
   {
     id: 'one-foot-half-seen',
-    title: 'One foot, then call it',
-    ask: 'Drag the jig {1 ft|30 cm}. Call it before you look.',
+    title: 'One foot',
+    ask: 'Drag the jig {1 ft|30 cm}.',
     setup: waterWith({ start: { bait_x_m: ft(45), slack_m: 0.03 } }),
     plane: 'sweep',
     start: lowToTheSide,
@@ -24,8 +24,8 @@ export default [
   },
   {
     id: 'two-feet-unseen',
-    title: 'Two feet, unseen',
-    ask: '{15 ft|4.5 m} deep. Drag the jig {2 ft|60 cm}. You see only the boat and the rod.',
+    title: 'Two feet, deeper',
+    ask: '{15 ft|4.5 m} deep. Drag the jig {2 ft|60 cm}.',
     setup: waterWith({ depth_m: ft(15), start: { bait_x_m: ft(50), slack_m: 0.03 } }),
     plane: 'sweep',
     start: lowToTheSide,
@@ -42,7 +42,7 @@ export default [
   },
   {
     id: 'one-foot-unseen',
-    title: 'One foot, unseen',
+    title: 'One foot, closer in',
     ask: '{10 ft|3 m} deep. Drag the jig {1 ft|30 cm}.',
     setup: waterWith({ start: { bait_x_m: ft(40), slack_m: 0.03 } }),
     plane: 'sweep',

@@ -87,7 +87,7 @@ export default {
     {
       kind: 'try',
       title: 'Your turn',
-      text: 'Hidden while you move. Call it, then look: the call counts, too.',
+      text: 'Call it, then look: the call counts, too.',
       challenges: ['one-foot-half-seen', 'two-feet-unseen', 'one-foot-unseen']
     },
     {

@@ -22,7 +22,7 @@ export default [
   {
     id: 'count-a-lighter-one',
     title: 'Count a lighter one',
-    ask: 'Same cast, {3/8 oz|11 g}, unseen. Count, and lower the rod when you think it’s down.',
+    ask: 'Same cast, {3/8 oz|11 g}. Count, and lower the rod when you think it’s down.',
     setup: waterWith({ mass_kg: JIGS.threeEighths, start: castOut(ft(45)) }),
     plane: 'lift',
     start: upright(45),

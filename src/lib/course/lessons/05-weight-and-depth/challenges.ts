@@ -7,7 +7,7 @@ export default [
   {
     id: 'thirty-feet-down',
     title: 'Thirty feet down',
-    ask: 'Count {3/4 oz|21 g} down to {30 ft|9 m}, unseen. Lower the rod when you think it’s there.',
+    ask: 'Count {3/4 oz|21 g} down to {30 ft|9 m}. Lower the rod when you think it’s there.',
     setup: waterWith({ depth_m: ft(30), mass_kg: JIGS.threeQuarters, start: castOut(ft(50)) }),
     plane: 'lift',
     start: upright(45),

@@ -6,7 +6,7 @@ import { deeperWith } from '../fathomley';
 export default [
   {
     id: 'three-stones-unseen',
-    title: 'Three rocks, unseen',
+    title: 'Three rocks',
     ask: 'Drag the jig {3 ft 6 in|1.05 m} and touch every rock on the way.',
     setup: deeperWith({
       bottom: {

@@ -7,7 +7,7 @@ export default [
   {
     id: 'offshore-count',
     title: 'Count it deep',
-    ask: 'Free spool, {35 ft|10.5 m}, {1 oz|28 g}, unseen. Count, and lower the rod when you think it’s down.',
+    ask: 'Free spool, {35 ft|10.5 m}, {1 oz|28 g}. Count, and lower the rod when you think it’s down.',
     setup: waterWith({ depth_m: 10.7, mass_kg: JIGS.ounce, start: castOut(ft(45)) }),
     plane: 'lift',
     start: upright(45),
@@ -22,7 +22,7 @@ export default [
   {
     id: 'offshore-foot',
     title: 'One foot, deep',
-    ask: '{35 ft|10.5 m}, {3/4 oz|21 g}, {60 ft|18 m} out. Drag it {1 ft|30 cm} on bottom, unseen.',
+    ask: '{35 ft|10.5 m}, {3/4 oz|21 g}, {60 ft|18 m} out. Drag it {1 ft|30 cm} on bottom.',
     setup: waterWith({
       depth_m: 10.7,
       mass_kg: JIGS.threeQuarters,

@@ -7,7 +7,7 @@ export default [
   {
     id: 'first-light',
     title: 'First light',
-    ask: '{48 °F|9 °C}, fish hardly moving, {20 ft|6 m} deep. Drag it {1 ft|30 cm}, slow, unseen, on bottom.',
+    ask: '{48 °F|9 °C}, fish hardly moving, {20 ft|6 m} deep. Drag it {1 ft|30 cm}, slow, on bottom.',
     setup: deeperWith({
       depth_m: ft(20),
       temperature_C: 9,
@@ -30,7 +30,7 @@ export default [
   {
     id: 'wind-comes-up',
     title: 'Wind comes up',
-    ask: 'Wind puts some belly back after you reel down. Move the jig {2 ft|60 cm} with the rod alone, unseen.',
+    ask: 'Wind puts some belly back after you reel down. Move the jig {2 ft|60 cm} with the rod alone.',
     setup: deeperWith({
       mass_kg: JIGS.threeQuarters,
       start: { bait_x_m: ft(60), slack_m: 0.2 },
@@ -52,7 +52,7 @@ export default [
   {
     id: 'they-wake',
     title: 'They wake up',
-    ask: 'Back after two warm weeks, {61 °F|16 °C}: fish near bottom chase bait. Three even hops, {3 to 10 in|8 to 25 cm} high, unseen.',
+    ask: 'Back after two warm weeks, {61 °F|16 °C}: fish near bottom chase bait. Three even hops, {3 to 10 in|8 to 25 cm} high.',
     setup: deeperWith({ temperature_C: 16, start: { bait_x_m: ft(30), slack_m: 0.03 } }),
     plane: 'lift',
     start: upright(30),
