@@ -5,7 +5,7 @@ import { advisedTask, type Challenge } from './challenge';
 import { aimSentence, atOwnPace, changeSentence } from './change-sentence';
 import { needsSeveralMoves, type Correction } from './correction';
 import { formatLength, type Units } from './display';
-import { faultOf, isStill, type Fault } from './fault';
+import { faultOf, isHopOnSlack, isStill, type Fault } from './fault';
 import { adviceOf, adviceStepOf, isReadFromHand, travelGoalOf, type StepPart } from './goals';
 import { PASS_MARK, TOTAL_MARKS } from './pass-mark';
 import {
@@ -78,7 +78,9 @@ export function adviceFor(
   if (reeled) return fix(reeled.change);
   const graded = { result: handRun(challenge, result), grade };
   const isIdle = neverMoved(challenge, graded);
-  const lead = isIdle ? null : goalToFix(challenge, graded);
+  // Rests and rhythm are of hops that came off.
+  const isOfHand = isIdle || isHopOnSlack(challenge, graded);
+  const lead = isOfHand ? null : goalToFix(challenge, graded);
   const fault = isIdle ? 'still' : faultOf(challenge, graded, correction);
   if (!lead && (fault === 'none' || (correction && !challenge.look_alikes)))
     return oneTurn(fault, challenge, graded, units, correction);
@@ -127,6 +129,7 @@ const FAULT_STEPS: Record<Fault, StepPart | null> = {
   too_far: 'pull',
   too_short: 'pull',
   no_hops: 'snap',
+  slack_hops: null,
   few_hops: null,
   many_hops: null,
   low_hops: 'snap',

@@ -39,6 +39,10 @@ const ADVICE: Record<Exclude<Fault, 'none'>, Words> = {
   too_short: () => 'Keep going',
   reel: () => 'Leave the reel alone: the rod moves the jig',
   no_hops: () => 'Lift quicker, so that it leaves the bottom',
+  slack_hops: (_hand, _units, plane) =>
+    plane === 'lift'
+      ? 'Leave the rod up between hops: lower it all the way and the next lift only takes up slack'
+      : 'Leave the rod back between hops: swing it forward and the next pull only takes up slack',
   few_hops: () => 'Make more hops',
   many_hops: () => 'Make fewer hops',
   low_hops: () => 'Put a little more into the lift',

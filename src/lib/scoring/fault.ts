@@ -11,6 +11,7 @@ import {
 } from './goals';
 import { marksLost, type GradedRun } from './grade';
 import { NO_MOVE_M, tipTravel } from './run-measures';
+import { pullsFromSlack } from './goals/tip-measures';
 import { isAsFarAs, isSlowerThan } from './same-move';
 import { tipMotionOf } from './tip-motion';
 
@@ -21,7 +22,7 @@ import { tipMotionOf } from './tip-motion';
  * `gave_back` it swung back and let line out · `too_fast` · `too_slow` far enough, where slack sinks away under a
  * slow pull · `jerk` in good time, but with a burst ·
  * `ran_on` the tip went
- * far enough, and at its pace the bait ran on · `drifted` the rod had stopped, and the boat dragged the bait on · `reel` the reel moved the bait, where the rod was to · `too_far` · `too_short` · `no_hops` · `few_hops` · `many_hops` · `low_hops` · `tiny_hops` none half as high as asked · `high_hops` · `none`.
+ * far enough, and at its pace the bait ran on · `drifted` the rod had stopped, and the boat dragged the bait on · `reel` the reel moved the bait, where the rod was to · `too_far` · `too_short` · `no_hops` · `slack_hops` the rod was taken back after a hop, and the next lift only took up slack · `few_hops` · `many_hops` · `low_hops` · `tiny_hops` none half as high as asked · `high_hops` · `none`.
  */
 export type Fault =
   | 'none'
@@ -39,6 +40,7 @@ export type Fault =
   | 'too_far'
   | 'too_short'
   | 'no_hops'
+  | 'slack_hops'
   | 'few_hops'
   | 'many_hops'
   | 'low_hops'
@@ -65,6 +67,7 @@ export function faultOf(
   const idle = idleFault(challenge, { result, grade });
   if (idle === 'slack' && correction && isOnlySlow(result, correction)) return 'too_slow';
   if (idle) return idle;
+  if (isHopOnSlack(challenge, { result, grade })) return 'slack_hops';
   if (lost.hops > Math.max(lost.travel, lost.side)) return hopsFault(challenge, result);
   return lost.side > 0 && lost.side >= lost.travel
     ? hasteFault(result, correction)
@@ -200,6 +203,21 @@ function hasDriftedOn(
   const ended = Math.min(last, Math.round((start_s + duration_s + hold_s) / TICK_S));
   const over_m = Math.max(0, Math.abs(x[ended] - x[0]) - target_m - band_m);
   return Math.abs(x[last] - x[ended]) > over_m;
+}
+
+/**
+ * Whether it hopped from a tight line, and then, from where the rod had been taken back, no more or lower
+ * than was asked.
+ */
+export function isHopOnSlack({ goals }: Challenge, { result, grade }: GradedRun): boolean {
+  const asked = grade.goals.find(({ goal }) => goal.kind === 'hops');
+  if (asked?.goal.kind !== 'hops' || asked.met === 1 || asked.goal.count === 1) return false;
+  if (goals.some(({ kind }) => GIVE_BACK.has(kind))) return false;
+  const [first, ...others] = result.hops.map(({ height_m }) => height_m);
+  const [lowest] = asked.goal.height_m;
+  const isRight = (height_m: number) => height_m >= lowest;
+  const fromSlack = pullsFromSlack(result);
+  return first >= lowest && fromSlack > 0 && others.filter(isRight).length < fromSlack;
 }
 
 function hopsFault({ goals }: Pick<Challenge, 'goals'>, result: Result): Fault {

@@ -52,6 +52,21 @@ export const countDraws = (result: Traced): number => drawsOf(result, TWITCH_M).
 /** How many times it did, of those too small to be twitches as well. */
 export const countSmallDraws = (result: Traced): number => drawsOf(result, TWITCH_M / 2).length;
 
+/** More of a pull given back than this, and the next one begins on a slack line. */
+const LOWERED_PART = 0.6;
+
+/** How many pulls of the tip began where the one before had been taken back, for the most part. */
+export function pullsFromSlack(result: Traced): number {
+  const draws = drawsOf(result, TWITCH_M);
+  const last = draws.at(-1);
+  if (!last) return 0;
+  const line_m = takenLine(result);
+  // The last pull may have been held: that one is no draw.
+  const isHeld = line_m[line_m.length - 1] - (last.top_m - last.size_m) >= TWITCH_M;
+  const before = isHeld ? draws : draws.slice(0, -1);
+  return before.filter(({ drawn_m, size_m }) => size_m >= LOWERED_PART * drawn_m).length;
+}
+
 /** How many times the tip drew line, gave it back, and rested for a fifth of a second. */
 export function countTwitches(result: Traced): number {
   return drawsOf(result, TWITCH_M).filter(({ rest_ticks }) => rest_ticks >= TIP_REST_TICKS).length;
