@@ -70,6 +70,7 @@ export {
   formatWind,
   MPH_M_S,
   formatTemperature,
+  formatTenths,
   formatTime,
   formatWay,
   formatWeight,

@@ -1,4 +1,6 @@
 import type { Item } from '$lib/course/items';
+import type { Units } from '$lib/scoring';
+import { rightPlaces, said } from './ruler-marks';
 
 /** The right answer in a few words, before units are put in. */
 export function answerWords({ answer }: Pick<Item, 'answer'>): string {
@@ -9,6 +11,7 @@ export function answerWords({ answer }: Pick<Item, 'answer'>): string {
     const says = (id: string) => answer.things.find((one) => one.id === id)?.says ?? id;
     return answer.key.map(says).join(', then ');
   }
-  const unit = answer.quantity === 'time' ? 'time' : 'length';
-  return `{${unit}:${answer.key.toFixed(3)}}, give or take {${unit}:${answer.band.toFixed(3)}}`;
+  const inEither = (text: (units: Units) => string) => `{${text('imperial')}|${text('metric')}}`;
+  const key = inEither((units) => said(answer.key, answer.quantity, units));
+  return `${key}, or anything from ${inEither((units) => rightPlaces(answer, units))}`;
 }

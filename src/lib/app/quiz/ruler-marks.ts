@@ -1,6 +1,6 @@
 import { FOOT_M, INCH_M } from '$lib/model';
-import type { MarkAnswer } from '$lib/course/items';
-import { formatLength, formatTime, type Units } from '$lib/scoring';
+import { isWithin, type MarkAnswer } from '$lib/course/items';
+import { formatLength, formatTenths, type Units } from '$lib/scoring';
 
 type MarkQuantity = MarkAnswer['quantity'];
 
@@ -57,12 +57,25 @@ const METRIC_M = [0.05, 0.1, 0.2, 0.5, 1, 2];
 const FINE_IMPERIAL_M = [1, 2, 3, 6, 12].map((inches) => inches * INCH_M);
 const FINE_METRIC_M = [0.025, 0.05, 0.1, 0.25, 0.5];
 
-/** What one step of the hand is worth: half an inch, a centimetre, a fifth of a second. */
+/** What one step of the hand is worth, no finer than a place is said: an inch, a centimeter, a fifth of a second. */
 export function stepOf(quantity: MarkQuantity, units: Units): number {
   if (quantity === 'time') return 0.2;
-  return units === 'imperial' ? INCH_M / 2 : 0.01;
+  return units === 'imperial' ? INCH_M : 0.01;
 }
 
+/** A place, so that no two that a hand can set are said alike. */
 export function said(value: number, quantity: MarkQuantity, units: Units): string {
-  return quantity === 'time' ? formatTime(value) : formatLength(value, units);
+  return quantity === 'time' ? formatTenths(value) : formatLength(value, units);
+}
+
+type Graded = Pick<MarkAnswer, 'key' | 'band' | 'quantity'>;
+
+/** The first and the last place that a hand can set and that is right: "2 ft 7 in to 3 ft 4 in". */
+export function rightPlaces(answer: Graded, units: Units): string {
+  const { key, band, quantity } = answer;
+  const step = stepOf(quantity, units);
+  const [below, above] = [Math.floor((key - band) / step), Math.ceil((key + band) / step)];
+  const isRight = (mark: number) => isWithin(answer, mark * step);
+  const ends = [isRight(below) ? below : below + 1, isRight(above) ? above : above - 1];
+  return ends.map((mark) => said(mark * step, quantity, units)).join(' to ');
 }

@@ -5,7 +5,7 @@ export { askedBy, COVERAGE } from './coverage';
 export { FIXED } from './fixed';
 export { generate, type Generator } from './generator';
 export { GENERATORS } from './generators';
-export { judgeAnswer, type Judgement } from './judge';
+export { isWithin, judgeAnswer, type Judgement } from './judge';
 export { withKeyAt } from './key-place';
 export { OBJECTIVES, type Objective } from './objectives';
 export { isRetired } from './retired';

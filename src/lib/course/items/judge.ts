@@ -34,12 +34,21 @@ function isOrderOf(things: readonly string[], given: Given): given is readonly s
   );
 }
 
+/** Less than a hand can set, m or s: a place at the very end of a band is right, however its sum was rounded. */
+const HAIR = 1e-6;
+
+/** Whether a place on a ruler is right. */
+export function isWithin({ key, band }: Pick<MarkAnswer, 'key' | 'band'>, place: number): boolean {
+  return Math.abs(place - key) <= band + HAIR;
+}
+
 /**
  * Right within the model's own band; else the beginner's error that lies nearest, where the mark lies no
  * farther from it than half its way to the right one: its reply says something of that place alone.
  */
-function judgeMark({ key, band, errors, right, other }: MarkAnswer, given: number): Judgement {
-  if (Math.abs(given - key) <= band) return { right: true, reply: right };
+function judgeMark(answer: MarkAnswer, given: number): Judgement {
+  const { key, band, errors, right, other } = answer;
+  if (isWithin(answer, given)) return { right: true, reply: right };
   const off = ({ value }: { value: number }) => Math.abs(value - given);
   const near = errors
     .filter((error) => off(error) <= Math.max(band, Math.abs(error.value - key) / 2))
