@@ -158,7 +158,8 @@ function hasteFault(result: Result, correction?: Correction | null): Fault {
   const smooth = tipMotionOf(correction.result);
   // As quick as the hand was over the way it went, not over the way it should have gone.
   const needed_s = (smooth.duration_s * hand.taken_m) / smooth.taken_m;
-  if (hand.duration_s < QUICK_PART * needed_s) return 'too_fast';
+  // A stop between two quick pulls makes neither of them slower.
+  if (hand.moving_s < QUICK_PART * needed_s) return 'too_fast';
   // Turned evenly it would have done in this time: to be told the very time it took helps nobody.
   const isInTime = hand.duration_s >= QUICK_PACE * needed_s;
   const isBurst = hand.peakSpeed_m_s > BURST_FACTOR * smooth.peakSpeed_m_s;

@@ -9,12 +9,17 @@ const SPEED_TICKS = 10;
 /** A tip that stands for so many ticks makes another move after it: half a second. */
 const REST_TICKS = 50;
 
+/** Of a tip that gets hardly anywhere so long before and after, the moment is a stop: an eighth of a second. */
+const STOP_TICKS = 12;
+
 /** How the tip moved. Distances are those of the line taken up: from tip to where the bait lay. */
 export interface TipMotion {
   /** When the tip began to move, s. */
   start_s: number;
   /** Until it stood still, s. */
   duration_s: number;
+  /** Of that, how long it moved: without its stops, s. */
+  moving_s: number;
   /** Whether that was one move: it neither rested between nor came back. */
   isOne: boolean;
   /** Fastest tenth of a second, m/s. */
@@ -48,6 +53,7 @@ export function tipMotionOf({ trace }: Pick<Result, 'trace'>): TipMotion {
   return {
     start_s: start * TICK_S,
     duration_s: (end - start) * TICK_S,
+    moving_s: (end - start - stoodFor(apart, start, end)) * TICK_S,
     isOne: !rests(apart, start, end) && largestFall(taken) < NOTICED_M,
     peakSpeed_m_s: fastest.way_m / (SPEED_TICKS * TICK_S),
     peakAt: end > start ? (fastest.at - start) / (end - start) : 0,
@@ -72,6 +78,14 @@ function rests(apart: (i: number, k: number) => number, start: number, end: numb
   for (let i = start + REST_TICKS; i < end; i++)
     if (apart(i, i - REST_TICKS) < NOTICED_M) return true;
   return false;
+}
+
+/** Ticks between start and end in which the tip hardly moved. */
+function stoodFor(apart: (i: number, k: number) => number, start: number, end: number): number {
+  let ticks = 0;
+  for (let i = start + STOP_TICKS; i < end - STOP_TICKS; i++)
+    if (apart(i + STOP_TICKS, i - STOP_TICKS) < NOTICED_M) ticks++;
+  return ticks;
 }
 
 function largestFall(values: readonly number[]): number {
