@@ -73,3 +73,16 @@ test('the call and the fix that are told are those of the try whose marks stand 
   await expect.element(screen.getByText(fix, { exact: true })).toBeVisible();
   expect(screen.getByText(lastFix, { exact: true }).elements()).toEqual([]);
 });
+
+test('each try with the jig hidden is called a hidden one, whichever way it is hidden', async () => {
+  const given = loadLessons().find(({ id }) => id === 'weight-and-depth') as Lesson;
+  const hidden = given.challenges.filter(({ visibility }) => visibility !== 'seen');
+  expect(new Set(hidden.map(({ visibility }) => visibility)).size).toBe(2);
+  const lesson = { ...given, challenges: hidden };
+  const stored = { id: 'a', at: '2030-05-01T08:15:00.000Z', revealed: false };
+  const made = { stored, kept: { marks: 80, passed: true } };
+  const at = () => [made, made].map((one) => ({ ...one, graded: { challenge: hidden[0] } }));
+  const marks = { isAll: true, at } as unknown as Marks;
+  const screen = await render(Outcome, { lesson, marks, units: 'imperial', onretry: () => {} });
+  expect(screen.getByText('the best of 2 hidden tries').elements()).toHaveLength(2);
+});

@@ -140,7 +140,7 @@ export default {
         'Call it, then read the tape. Ten times.',
         'On the water: one sweep, then hold still: watch the line.'
       ],
-      log: ['Ten numbers', 'What bottom felt like']
+      log: ['Your ten calls, and what the tape read', 'What bottom felt like']
     }
   ]
 };

@@ -140,7 +140,7 @@ export default {
       steps: [
         'Line just tight. Sweep one foot, look.',
         'Swing the rod forward, don’t reel. Sweep again, look.',
-        'Swing forward and reel until the line just leaves the grass. Sweep, look.'
+        'Swing forward and reel until the line just lifts off the ground. Sweep, look.'
       ],
       log: ['How far it came, three numbers']
     }
