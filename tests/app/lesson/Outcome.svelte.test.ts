@@ -79,9 +79,11 @@ test('each try with the jig hidden is called a hidden one, whichever way it is h
   const hidden = given.challenges.filter(({ visibility }) => visibility !== 'seen');
   expect(new Set(hidden.map(({ visibility }) => visibility)).size).toBe(2);
   const lesson = { ...given, challenges: hidden };
-  const stored = { id: 'a', at: '2030-05-01T08:15:00.000Z', revealed: false };
-  const made = { stored, kept: { marks: 80, passed: true } };
-  const at = () => [made, made].map((one) => ({ ...one, graded: { challenge: hidden[0] } }));
+  const stored = { id: 'a', at: '2030-05-01T08:15:00.000Z', guess_down: true };
+  const trace = { tip_x_m: [0], tip_z_m: [0], t_s: [0] };
+  const graded = { challenge: hidden[0], result: { events: [], trace } };
+  const made = { stored, kept: { marks: 80, passed: true }, graded };
+  const at = () => [made, made];
   const marks = { isAll: true, at } as unknown as Marks;
   const screen = await render(Outcome, { lesson, marks, units: 'imperial', onretry: () => {} });
   expect(screen.getByText('the best of 2 hidden tries').elements()).toHaveLength(2);
