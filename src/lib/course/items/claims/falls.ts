@@ -69,7 +69,8 @@ export const onFalls: QuestionClaims = {
       'Heaviest of the three, with the small trailer.',
       'It’s the lightest, and that beats a bigger trailer.',
       'It’s the heaviest, and that beats a smaller trailer.',
-      'Here weight and trailer say the same.'
+      'The right one is lighter and its trailer bigger: both slow it.',
+      'The right one is heavier and its trailer smaller: both speed it up.'
     ),
     on(WEIGHT_BEATS, 'The model says twice the weight just makes up for a big trailer'),
     on(TRAILER_BEATS, 'half again as much doesn’t'),

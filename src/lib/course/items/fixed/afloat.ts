@@ -136,7 +136,7 @@ export const afloat = [
   fact(
     'boat-onto',
     'boat-position',
-    'Nothing holds the boat, wind at your back. You drag and feel no weight. What’s up?',
+    'You’re drifting, wind at your back. You drag and feel no weight. What’s up?',
     [
       ['you drift onto it: it’s slack', 'Right. Reel as you go, or hold the boat.'],
       [

@@ -242,8 +242,11 @@ export const choices = [
     'You’re done with a spot. What goes in the log?',
     [
       ['depth, bottom, jig, pace, bites, misses', 'Right. That’s enough to start there next time.'],
-      ['only the biggest fish, with a photo', 'Nice to have. It doesn’t say what you did.'],
-      ['just what worked, to keep it quick', 'What didn’t work saves your next hour.']
+      ['fish, weight, length, lure, photo, time', 'Nice to have. It doesn’t say what you did.'],
+      [
+        'fish, bites, best jig, best pace, hour',
+        'Only what worked. What didn’t saves your next hour.'
+      ]
     ],
     'A log of what you fished and how lets you do it again. Most beginners never start one.'
   ),

@@ -127,7 +127,7 @@ const trailers: Generator = {
       })),
       right: whyRight(best, rest, isSlowest),
       explain: rest.every((one) => one.trailer !== best.trailer && pointAlike(one, best))
-        ? `Here weight and trailer say the same. ${WEIGHT_OR_TRAILER}`
+        ? `${isSlowest ? 'The right one is lighter and its trailer bigger: both slow it.' : 'The right one is heavier and its trailer smaller: both speed it up.'} ${WEIGHT_OR_TRAILER}`
         : WEIGHT_OR_TRAILER
     });
   }

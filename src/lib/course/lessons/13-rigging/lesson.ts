@@ -108,7 +108,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: '{20 ft|6 m}, reel giving line, {1/2 oz|14 g}. No trailer: you counted about 8 seconds. Now thread on a full craw, soft plastic with claws.',
+      text: '{20 ft|6 m}, free spool, {1/2 oz|14 g}. No trailer: you counted about 8 seconds. Now thread on a full craw, soft plastic with claws.',
       question: {
         ask: 'How long is the fall now?',
         hint: 'Weight or size: which one did you add?',
