@@ -78,6 +78,28 @@ test('a swell of the hand’s own pace is not even', () => {
   expect(featuresOf('pull-over-smooth', even)).toEqual(['even from the start']);
 });
 
+test('a peak at the start that anybody sees is no line that is flat from the start', () => {
+  const flat = drawn([0, 0], [0.5, 5.2], [1, 5], [8, 5], [8.5, 1]);
+  expect(featuresOf('pull-over-smooth', flat)).toEqual(['even from the start']);
+  const peak = drawn([0, 0], [0.5, 6.2], [1, 5], [8, 5], [8.5, 1]);
+  expect(featuresOf('pull-over-smooth', peak)).toEqual([]);
+});
+
+test.each(['pull-over-smooth', 'felt-smooth'])(
+  'no drag of %s over sand draws the peak that its replies give to mud',
+  (item) => {
+    for (const seed of sampled(SEEDS, 12)) {
+      const { answer, cases } = itemOf(item, seed);
+      if (answer.key !== 'sand') continue;
+      const { setup, move, hold_s } = cases[0].run;
+      const { t_s, tip_tension_N: pull } = simulate({ ...setup, move, hold_s }).trace;
+      const highest = (from_s: number, to_s: number) =>
+        Math.max(...pull.filter((_, i) => t_s[i] >= from_s && t_s[i] <= to_s));
+      expect(highest(0, 1.5) / highest(1.5, 7), `seed ${seed}`).toBeLessThan(1.1);
+    }
+  }
+);
+
 test('a line that stays loaded while the rod is still is no rock', () => {
   const knocks = [
     [0, 0],

@@ -27,6 +27,8 @@ const LOAD_S = 0.8;
 const BEGUN_S = 1.5;
 /** Pull that starts a jig, beside what keeps it going. */
 const STUCK = 1.6;
+/** Pull that nobody sees stand above an even line. */
+const FLAT = 1.1;
 /** An even line keeps within this part of its own height. */
 const EVEN = 0.2;
 
@@ -49,7 +51,7 @@ export const PULL_FEATURES = {
   'sticks, then goes even': (signal) =>
     highestIn(signal, 0, BEGUN_S) > STUCK * levelOf(signal) && isEven(signal),
   'even from the start': (signal) =>
-    highestIn(signal, 0, BEGUN_S) < STUCK * levelOf(signal) && isEven(signal),
+    highestIn(signal, 0, BEGUN_S) <= FLAT * levelOf(signal) && isEven(signal),
   'news while the rod is still': (signal) => changeWhileStill(signal) >= NEWS,
   'knocks while the rod is still': (signal) => knocksOf(whileStill(signal)) >= 2,
   'grows while the rod is still': (signal) => {
