@@ -28,7 +28,7 @@ export async function clinicSummaryOf(db: Db, room: Room): Promise<ClinicSummary
   const state = { ...room.state, isOver: true };
   return {
     name: room.state.name,
-    held: room.created_at.slice(0, 10),
+    held: room.created_at,
     until: daysAfter(room.ends_at, ROOM_KEPT_DAYS).slice(0, 10),
     seats: await participantsIn(db, room.id),
     asked,

@@ -5,6 +5,11 @@ export function dayText(iso: string): string {
   return DAY.format(new Date(iso));
 }
 
+/** The day of a time by the reader's calendar, as it is read here. */
+export function dayOfText(time: string): string {
+  return dayText(calendarDay(time));
+}
+
 const MOMENT = new Intl.DateTimeFormat('en-US', { dateStyle: 'medium', timeStyle: 'short' });
 
 /** A time as the reader's clock has it: "May 9, 2031, 8:05 am" */

@@ -20,5 +20,5 @@ export { noPageReason } from './no-page';
 export { showScheme } from './scheme';
 export type { Shelf } from './shelf';
 export { stayAwake } from './stay-awake';
-export { calendarDay, dayText, isLate, momentText } from './dates';
+export { calendarDay, dayOfText, dayText, isLate, momentText } from './dates';
 export { default as Foot } from './Foot.svelte';

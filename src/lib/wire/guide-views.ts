@@ -164,6 +164,7 @@ export interface AskedOnce {
 /** What a clinic came to, on one page. */
 export interface ClinicSummary {
   name: string;
+  /** When the room was opened; its day is the reader's. */
   held: string;
   /** Day until which each phone's link home works. */
   until: string;

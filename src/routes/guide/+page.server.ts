@@ -28,7 +28,7 @@ export const load: PageServerLoad = async (event) => {
     const rooms = await roomsOf(db, guide);
     const clinics = rooms.map(async ({ id, code, created_at, state: { name, isOver } }) => {
       const phones = await participantsIn(db, id);
-      return { id, code, name, day: created_at.slice(0, 10), isOver, phones };
+      return { id, code, name, at: created_at, isOver, phones };
     });
     const passkeys = (await passkeysOf(db, guide)).map(({ id, created_at }) => {
       return { id, day: created_at.slice(0, 10) };

@@ -1,4 +1,5 @@
 import { mergeRecords } from '$lib/practice';
+import { calendarDay } from '$lib/shell';
 import {
   type HomeView,
   type LearnerRecord,
@@ -27,6 +28,12 @@ export function homeRecord(
   });
   const made = { tries, predictions, answers };
   return readDocument({ format: RECORD_FORMAT, version: RECORD_VERSION, ...made }, at);
+}
+
+/** The day of the clinic by the reader's calendar, from what was sent in it; else the server's, in UTC. */
+export function heldOn({ held, tries, predictions, answers }: HomeView): string {
+  const times = [...tries, ...predictions, ...answers].map(({ at }) => at).sort();
+  return times.length > 0 ? calendarDay(times[0]) : held;
 }
 
 const sizeOf = ({ tries, predictions, answers }: LearnerRecord) =>
