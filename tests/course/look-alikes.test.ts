@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { findChallenge, loadLessons, nthTry } from '../../src/lib/course';
 import { feltFrom, feltSignal, parseSetup, type GroundKind } from '../../src/lib/model';
 import { describeTry, gradeTry, PASS_MARK, type Challenge } from '../../src/lib/scoring';
+import { waitText } from '../../src/lib/sandbox/live-try';
 import { feltWord, WORD_S } from '../../src/lib/sandbox/felt-words';
 
 const found = findChallenge('what-is-this-bottom', loadLessons());
@@ -30,6 +31,13 @@ describe('a bottom that is told by feel alone', () => {
         const passed = marks(kind, made) >= PASS_MARK;
         expect({ kind, made, passed }).toEqual({ kind, made, passed: kind === made });
       }
+  });
+
+  test('ends by itself soon after the rod stops, and says so', () => {
+    for (const { longest_pause_s = 0 } of tries) {
+      expect(longest_pause_s).toBeLessThanOrEqual(6);
+      expect(waitText(longest_pause_s)).toMatch(/^“Done” ends the try\. So does holding still/);
+    }
   });
 
   test('is said by its name once it is over, with what it asked for', () => {

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
-import { hiddenWords } from '../../../src/lib/app/try/hidden-words';
+import { feltWords, hiddenWords } from '../../../src/lib/app/try/hidden-words';
 import { challengesOf, drills, loadLessons } from '../../../src/lib/course';
+import { asksFeel } from '../../../src/lib/scoring';
 
 const tasks = loadLessons().flatMap(({ challenges }) => challenges);
 const drilled = drills.flatMap(({ id }) => challengesOf({ drill: id, phase: 'unseen', seed: 1 }));
@@ -21,4 +22,11 @@ test('a task is worded alike in sight and hidden: as homework and in a clinic it
     expect(`${title} ${ask}`, id).not.toMatch(
       /unseen|hidden|in sight|out of sight|you see|before you look|then look|call it|can’t see/i
     );
+});
+
+test('a task that is done by feel offers it before the rod is taken; no other does', () => {
+  const offered = tasks.filter((task) => feltWords(task) !== '');
+  expect(offered).toEqual(tasks.filter(asksFeel));
+  expect(offered.map(({ id }) => id)).toContain('what-is-this-bottom');
+  for (const task of offered) expect(feltWords(task)).toMatch(/turn Feel on/);
 });

@@ -85,7 +85,7 @@ export default [
     plane: 'sweep',
     start: lowToTheSide,
     hold_s: 1,
-    longest_pause_s: 12,
+    longest_pause_s: 6,
     // A bottom taken for another one is a foot off: nothing for the travel.
     goals: [
       { kind: 'travel', target_m: 0.3048, band_m: 0.1, weight: 60 },
