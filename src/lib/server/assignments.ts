@@ -1,4 +1,4 @@
-import { type Assignment, type RoomHomework } from '../wire';
+import { type Assignment, type HomeworkOffer, type RoomHomework } from '../wire';
 import { daysAfter } from './retention';
 import { type Guide, KEPT_DAYS } from './spaces';
 import type { Db } from './store';
@@ -94,14 +94,14 @@ export async function roomHomework(
   chosen: string | null,
   origin: string,
   now: string
-): Promise<{ homework: RoomHomework | null; choices: { id: string; title: string }[] }> {
+): Promise<{ homework: RoomHomework | null; choices: HomeworkOffer[] }> {
   const open = await openHomework(db, guide, now);
   const one = open.find(({ id }) => id === chosen);
   return {
     homework: one
       ? { id: one.id, title: one.task.title, link: `${origin}/guide/task#${one.share}` }
       : null,
-    choices: open.map(({ id, task }) => ({ id, title: task.title }))
+    choices: open.map(({ id, task, created_at: at }) => ({ id, title: task.title, at }))
   };
 }
 

@@ -154,6 +154,13 @@ export interface RoomHomework {
   link: string;
 }
 
+/** Homework that a room could take along: titles repeat, and when each was set does not. */
+export interface HomeworkOffer {
+  id: string;
+  title: string;
+  at: string;
+}
+
 export interface AskedOnce {
   ask: string;
   right: string;
