@@ -2,7 +2,6 @@ import js from '@eslint/js';
 import { defineConfig } from 'eslint/config';
 import prettier from 'eslint-config-prettier';
 import svelte from 'eslint-plugin-svelte';
-import globals from 'globals';
 import ts from 'typescript-eslint';
 import { closedTo, features, purity, rooms, siblingsClosedTo } from './fences.js';
 import svelteConfig from './svelte.config.js';
@@ -108,7 +107,8 @@ export default defineConfig(
   prettier,
   ...svelte.configs.prettier,
   {
-    languageOptions: { globals: { ...globals.browser, ...globals.node } },
+    // Names of a browser or of Node are TypeScript’s to know: without lists of them, a quarter less is done.
+    languageOptions: { parserOptions: { lib: [], jsDocParsingMode: 'none' } },
     rules: {
       // TypeScript finds undefined names itself, and knows more of them.
       'no-undef': 'off',

@@ -40,7 +40,6 @@ export const REASONS = {
   'eslint-config-prettier': 'lint leaves format alone',
   'eslint-plugin-svelte': 'lint',
   'fast-check': 'tests that draw their own cases',
-  globals: 'lint',
   prettier: 'format',
   'prettier-plugin-svelte': 'format',
   svelte: 'what pages are written in; compiled into them',
