@@ -22,7 +22,7 @@ export default [
   {
     id: 'light-and-slow',
     title: 'Light and slow',
-    ask: 'In {10 ft|3 m}, drag {1/4 oz|7 g} {2 ft|60 cm} slowly: 3 to 20 seconds. Keep it on bottom.',
+    ask: 'In {10 ft|3 m}, drag {1/4 oz|7 g} {2 ft|60 cm} slowly: about 6 seconds. Keep it on bottom.',
     setup: waterWith({ mass_kg: JIGS.quarter }),
     plane: 'sweep',
     start: lowToTheSide,

@@ -44,7 +44,7 @@ export default {
       }
     },
     { says: 'it lifts.', basis: { run: 'light', sign: 'lifted' } },
-    { says: 'on bottom longer.', basis: { most: 'contact', of: ['heavy', 'light'] } },
+    { says: 'it holds bottom better.', basis: { most: 'contact', of: ['heavy', 'light'] } },
     {
       says: 'The tip decides how far it comes.',
       basis: { alike: 'travel_m', of: ['heavy', 'light'], unknowns: 'drag' }
@@ -52,7 +52,7 @@ export default {
   ],
   sets_up: [
     'Lower the rod when you think it’s there.',
-    'In {10 ft|3 m}, drag {1/4 oz|7 g} {2 ft|60 cm} slowly: 3 to 20 seconds.',
+    'In {10 ft|3 m}, drag {1/4 oz|7 g} {2 ft|60 cm} slowly: about 6 seconds.',
     'Pick by depth and wind, then check with a count.'
   ],
   proofs: [
@@ -97,7 +97,7 @@ export default {
       title: 'See it',
       demos: [
         { id: 'light', caption: '{1/4 oz|7 g}: it lifts.', run: light },
-        { id: 'heavy', caption: '{1 oz|28 g}: on bottom longer.', run: heavy }
+        { id: 'heavy', caption: '{1 oz|28 g}: it holds bottom better.', run: heavy }
       ]
     },
     {
