@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { feltWords, hiddenWords } from '../../../src/lib/app/try/hidden-words';
+import { feelOffer, hiddenWords } from '../../../src/lib/app/try/hidden-words';
 import { challengesOf, drills, loadLessons } from '../../../src/lib/course';
 import { asksFeel } from '../../../src/lib/scoring';
 
@@ -25,8 +25,8 @@ test('a task is worded alike in sight and hidden: as homework and in a clinic it
 });
 
 test('a task that is done by feel offers it before the rod is taken; no other does', () => {
-  const offered = tasks.filter((task) => feltWords(task) !== '');
+  const offered = tasks.filter((task) => feelOffer(task) !== '');
   expect(offered).toEqual(tasks.filter(asksFeel));
   expect(offered.map(({ id }) => id)).toContain('what-is-this-bottom');
-  for (const task of offered) expect(feltWords(task)).toMatch(/turn Feel on/);
+  for (const task of offered) expect(feelOffer(task)).toMatch(/turn Feel on/);
 });

@@ -12,7 +12,7 @@ export function hiddenWords({
 }
 
 /** What offers feel, before the rod is taken, where a task is done by it; else empty. It is off until it is chosen. */
-export function feltWords(challenge: Challenge): string {
+export function feelOffer(challenge: Challenge): string {
   if (!asksFeel(challenge)) return '';
   return 'Read on the picture what comes up the line, or turn Feel on and hear it.';
 }

@@ -12,7 +12,7 @@ export { default as Verdict } from './Verdict.svelte';
 export { correctionOf } from './corrections';
 export { default as LeftOut } from './LeftOut.svelte';
 export { Marks } from './marks.svelte';
-export { feltWords } from './hidden-words';
+export { feelOffer } from './hidden-words';
 export { keptWords } from './graded-try';
 export { runAllTries, runTries } from './run-tries';
 export { gradedNow, gradeMade, recordedRun, runSent } from './run-try';
