@@ -27,3 +27,17 @@ test.each(SEEDS)('who takes the slack off the tip’s move finds what is left, s
   const off = Math.abs(inchesIn(read(right)) - left);
   expect(off, `${words} ${read(right)}`).toBeLessThanOrEqual(left < 12 ? 0 : HALF_A_STEP_IN);
 });
+
+test.each(SEEDS)('the tip’s own way is offered, or the slack taken off twice, seed %i', (seed) => {
+  const { ask, answer } = itemOf('bait-way-of-slow-drag', seed);
+  const { options, key } = answer as ChooseAnswer;
+  const words = read(ask);
+  const slack = inchesIn(/\. ?([^.]*) of slack hangs/.exec(words)?.[1] ?? '');
+  const tip = inchesIn(/its tip goes (.*?) in \d/.exec(words)?.[1] ?? '');
+  const wrong = options.filter(({ id }) => id !== key).map(({ says }) => inchesIn(read(says)));
+  // Beside a right one that is the longest there is no place for the tip’s way, which is longer still.
+  const isLongest = wrong.every((one) => one < tip - slack);
+  expect(wrong, words).toContain(isLongest ? tip - 2 * slack : tip);
+  // No jig comes farther than the tip: two such answers would leave one to pick.
+  expect(wrong.filter((one) => one > tip).length, words).toBeLessThanOrEqual(1);
+});

@@ -46,11 +46,7 @@ export const onDrags: QuestionClaims = {
       'Tip minus slack, give or take a few inches.',
       'Here: # of tip, minus # of slack, leaves about #.',
       'In the model: #.',
-      'Too short.',
-      'Only the slack comes off: # minus #.',
       'Slack adds nothing: the tip spends part of its move on it.',
-      'That’s farther than the tip went.',
-      'Slack only takes away.',
       'You took the slack off twice.',
       'It comes out once.'
     )

@@ -17,14 +17,10 @@ const SLACKS_IN = [6, 12, 18] as const;
 /** The sum holds give or take a few inches: what is chosen among lies a foot apart, at least. */
 const APART_FT = 1;
 
-/** Three of these, each of which is the right one as often: then none of them is right or wrong by itself. */
-function deals(feet: readonly number[]) {
+/** Three of these, the least first. */
+function threesOf(feet: readonly number[]): number[][] {
   const beyond = (one: number) => feet.filter((other) => other >= one + APART_FT);
-  return feet.flatMap((a) =>
-    beyond(a).flatMap((b) =>
-      beyond(b).flatMap((c) => [a, b, c].map((right) => ({ right, three: [a, b, c] })))
-    )
-  );
+  return feet.flatMap((a) => beyond(a).flatMap((b) => beyond(b).map((c) => [a, b, c])));
 }
 
 /** Of the slacks that may be, one by which the sum's other number is among the three, where there is one. */
@@ -36,8 +32,10 @@ function slackFor(random: Random, may: readonly number[], isAmong: (inches: numb
 /** Of more slack than half of the tip's move the belly keeps so much that the lesson's sum is no guide. */
 const isLittleFor = (inches: number, feet: number) => inches <= 6 * feet;
 
-/** How far the tip goes for a jig that comes a foot and more, ft. */
-const TIP_DEALS = deals([1.5, 2, 2.5, 3, 3.5, 4]);
+/** How far the tip goes, ft: each of three is the right one as often, then none is right or wrong by itself. */
+const TIP_DEALS = threesOf([1.5, 2, 2.5, 3, 3.5, 4]).flatMap((three) =>
+  three.map((right) => ({ right, three }))
+);
 /** How far a jig may be wanted to come, ft. */
 const WANTED_FT = { least: 1, most: 3 };
 
@@ -90,38 +88,54 @@ function tipId(feet: number): string {
   return `f${feet * 2}`;
 }
 
-/** What may be said of a wrong value of a drag with slack in it, the best first; all in feet. */
-function offTheSum(value: number, tip: number, slack: number): string[] {
-  if (value === tip) return ['That’s as far as the tip went. Slack had to come out first.'];
-  if (value > tip)
-    return [
-      'Slack adds nothing: the tip spends part of its move on it.',
-      'That’s farther than the tip went. Slack only takes away.'
-    ];
-  const less = [
-    'Slack doesn’t eat that much. Once it’s out, the jig comes with the tip.',
-    `Too short. Only the slack comes off: ${saidFeet(tip)} minus ${saidInches(12 * slack)}.`
-  ];
-  return value === tip - 2 * slack ? ['You took the slack off twice. It comes out once.'] : less;
+/** What is said of a wrong value of a drag with slack in it; all in feet. */
+function offTheSum(value: number, tip: number, slack: number): string {
+  if (value === tip) return 'That’s as far as the tip went. Slack had to come out first.';
+  if (value > tip) return 'Slack adds nothing: the tip spends part of its move on it.';
+  return value === tip - 2 * slack
+    ? 'You took the slack off twice. It comes out once.'
+    : 'Slack doesn’t eat that much. Once it’s out, the jig comes with the tip.';
 }
 
 /** The wrong ones of three, each with its own words. */
 function wrongOf(three: readonly number[], right: number, tip: number, slack: number) {
-  const said: string[] = [];
-  return three.flatMap((value) => {
-    if (value === right) return [];
-    const reply = offTheSum(value, tip, slack).find((one) => !said.includes(one)) ?? '';
-    said.push(reply);
-    return [{ id: tipId(value), value: ft(value), reply }];
+  return three
+    .filter((value) => value !== right)
+    .map((value) => ({
+      id: tipId(value),
+      value: ft(value),
+      reply: offTheSum(value, tip, slack)
+    }));
+}
+
+/** Farther no low sweep takes a tip, ft. */
+const FARTHEST_TIP_FT = 5;
+
+/** Slacks, in, by which the sum's commonest mistake is among the three, ft. */
+function temptingSlacks(right: number, three: readonly number[]): number[] {
+  const isGreatest = right === Math.max(...three);
+  return SLACKS_IN.filter((inches) => {
+    const slack = inches / 12;
+    const tip = right + slack;
+    // The tip's own way; beside a right one that is the greatest, the slack taken off twice.
+    const mistake = isGreatest ? right - slack : tip;
+    return tip <= FARTHEST_TIP_FT && isLittleFor(inches, tip) && three.includes(mistake);
   });
 }
 
-/** How far the jig comes, ft. */
-const BAIT_DEALS = deals([0.5, 1, 1.5, 2, 2.5, 3, 3.5, 4]);
-/** Farther no low sweep takes a tip, ft. */
-const FARTHEST_TIP_FT = 5;
-/** For cold fish, s for each foot of tip. Common practice, no source. */
-const SLOWER_S_FT = 3;
+/**
+ * How far the jig comes, ft. The greatest of three is right a little less often, as the tip's own way is
+ * not offered with it; much less often, and it could be left out unread.
+ */
+const BAIT_DEALS = threesOf([1, 1.5, 2, 2.5, 3, 3.5, 4])
+  .filter((three) => three.every((right) => temptingSlacks(right, three).length > 0))
+  .flatMap((three) => {
+    const [least, middle, greatest] = three;
+    const rights = [least, least, least, middle, middle, middle, greatest, greatest];
+    return rights.map((right) => ({ right, three }));
+  });
+/** For cold fish, and for colder ones, s for each foot of tip. Common practice, no source. */
+const SLOWER_S_FT = [3, 4];
 
 const wayOfBait: Generator = {
   id: 'bait-way-of-slow-drag',
@@ -129,14 +143,10 @@ const wayOfBait: Generator = {
   objective: 'slack',
   make: (random, share) => {
     const { right, three } = dealt(share, BAIT_DEALS);
-    const may = SLACKS_IN.filter((inches) => {
-      const tip = right + inches / 12;
-      return tip <= FARTHEST_TIP_FT && isLittleFor(inches, tip);
-    });
-    const inches = slackFor(random, may, (one) => three.includes(right + one / 12));
+    const inches = pick(random, temptingSlacks(right, three));
     const setup = drawGear(random, { slack_m: inch(inches) });
     const feet = right + inches / 12;
-    const duration_s = pick(random, [SLOW_S_FT, SLOWER_S_FT]) * feet;
+    const duration_s = pick(random, [SLOW_S_FT, ...SLOWER_S_FT]) * feet;
     const run = shownDrag(setup, ft(feet), duration_s);
     const rule = bySlackRule(run, ft(feet), inch(inches));
     // Who works the sum out finds it among the options, as it is.
