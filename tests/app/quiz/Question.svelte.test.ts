@@ -39,3 +39,23 @@ test('the water that is asked for stands in the window, not below it', async () 
   const heading = shown.getByRole('heading', { name: 'In the water' });
   await expect.poll(() => heading.element().getBoundingClientRect().top).toBeLessThan(320);
 });
+
+test.each(['fault-of-drag', 'fault-of-hops'])(
+  '%s: the retrieve is watched and not done by hand, and its answers come right under it',
+  async (name) => {
+    await page.viewport(390, 780);
+    const given = { units: 'imperial', onanswer: () => {}, onnext: () => {} } as const;
+    const shown = await render(Question, { ...given, item: itemOf(name, 7), verdict: null });
+    const showMe = shown.getByRole('button', { name: 'Show me' });
+    await expect.element(showMe).toBeVisible();
+    for (const hand of ['Start', 'Done', 'Reel in', 'Press to go, press to stop'])
+      expect(shown.getByRole('button', { name: hand }).query(), hand).toBeNull();
+    const answers = shown.getByRole('radio').first().element();
+    const under = (at: Element) => at.getBoundingClientRect().bottom;
+    expect(answers.getBoundingClientRect().top - under(showMe.element())).toBeLessThan(150);
+    // It waits to be asked for, however long it has been in sight.
+    await expect.element(shown.getByRole('button', { name: 'Pause' })).not.toBeInTheDocument();
+    await showMe.click();
+    await expect.element(shown.getByRole('button', { name: 'Pause' })).toBeVisible();
+  }
+);
