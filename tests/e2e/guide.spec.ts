@@ -1,5 +1,6 @@
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import { loadLessons } from '../../src/lib/course';
+import { watchAtRest } from './at-rest';
 import { turnByKey } from './hand';
 import { linkFor, openSpace, postHomework } from './in-guide';
 import { BY_DAY_OR_NIGHT, cutOffAtTwice, faultsOf, sheetsOf, visit } from './page';
@@ -26,7 +27,10 @@ async function setHomework(page: Page): Promise<string> {
 
 async function clientAt(browser: Browser, link: string, name: string): Promise<Page> {
   const page = await (await browser.newContext()).newPage();
+  const isAllHere = await watchAtRest(page);
   await visit(page, link);
+  // Without the worker that keeps all pages, what practice water is made of has to be here first.
+  await expect.poll(isAllHere).toBe(true);
   await page.getByLabel(/^Your name/).fill(name);
   await page.getByRole('button', { name: 'Begin' }).dblclick();
   await expect(page.getByRole('heading', { name: 'Before Saturday' })).toBeVisible();
@@ -83,8 +87,6 @@ test(
     const [ina, bo, wim] = await Promise.all(
       ['Ina', 'Bo', 'Wim'].map((name) => clientAt(browser, link, name))
     );
-    // Without the worker that keeps all pages, what practice water is made of has to be here first.
-    await wim.waitForLoadState('networkidle');
     await wim.context().setOffline(true);
     // One hand after the other: practice water runs in real time, and a machine has few cores.
     for (const client of [ina, bo, wim]) await makeTry(client);
