@@ -3,6 +3,7 @@
  * the model's version has not.
  */
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { format, resolveConfig } from 'prettier';
 import { MODEL_VERSION } from '../src/lib/model';
 import { GOLDEN_CASES, goldenTrace } from '../tests/model/golden-cases';
 
@@ -21,5 +22,6 @@ if (old?.version === MODEL_VERSION && moved.length > 0) {
   console.error(`These moved, and MODEL_VERSION is still ${MODEL_VERSION}: ${moved.join(', ')}`);
   process.exit(1);
 }
-writeFileSync(FILE, `${JSON.stringify({ version: MODEL_VERSION, traces }, null, 2)}\n`);
+const how = { ...(await resolveConfig(FILE)), filepath: FILE };
+writeFileSync(FILE, await format(JSON.stringify({ version: MODEL_VERSION, traces }), how));
 console.log(`${FILE}: ${MODEL_VERSION}, ${moved.length} moved`);

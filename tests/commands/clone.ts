@@ -1,5 +1,13 @@
-import { spawn } from 'node:child_process';
-import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync } from 'node:fs';
+import { spawn, spawnSync } from 'node:child_process';
+import {
+  cpSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -24,6 +32,26 @@ export function freshClone(): string {
   symlinkSync(join(root, 'node_modules'), join(folder, 'node_modules'));
   return folder;
 }
+
+/** Clones that are as they were made: to copy one takes as long as most commands do. */
+const waiting: string[] = [];
+
+/** A clone that is as it was made, for one command. */
+export const takeClone = (): string => waiting.pop() ?? freshClone();
+
+/** Takes away what a command made in a clone. @throws where it changed what came with it */
+export function giveBack(folder: string): void {
+  const came = new Set(readdirSync(root).filter((name) => !NOT_CLONED.has(name)));
+  const made = readdirSync(folder).filter((name) => name !== 'node_modules' && !came.has(name));
+  for (const name of made) remove(join(folder, name));
+  const besides = [...NOT_CLONED].map((name) => `--exclude=${name}`);
+  const { status, stdout } = spawnSync('diff', ['-rq', ...besides, root, folder]);
+  if (status !== 0) throw new Error(`A command changed its clone:\n${stdout}`);
+  waiting.push(folder);
+}
+
+/** When all commands were tried. */
+export const removeClones = (): void => waiting.splice(0).forEach(remove);
 
 /** Gives a clone the builds of another, which were made there from the same files. */
 export function withBuilds(folder: string, built: string): void {

@@ -4,7 +4,16 @@ import { request as secureRequest } from 'node:https';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import { openStore } from '../../src/lib/server/store';
-import { freshClone, remove, root, typed, withBuilds } from './clone';
+import {
+  freshClone,
+  giveBack,
+  remove,
+  removeClones,
+  root,
+  takeClone,
+  typed,
+  withBuilds
+} from './clone';
 import { commandsNamed, textsIn } from './named';
 import { LEFT_OUT, TRIALS, type Trial } from './trials';
 
@@ -62,7 +71,10 @@ describe('what the documents tell to type', () => {
 
 // Where the whole suite runs, it has just built these very files; else this clone builds them.
 const built = process.env.FELTFOOT_BUILD ? root : freshClone();
-afterAll(() => built !== root && remove(built));
+afterAll(() => {
+  removeClones();
+  if (built !== root) remove(built);
+});
 
 // First, and alone: a build takes both cores, and others work on what it made.
 test('`npm run build` works in a fresh clone', async () => {
@@ -75,7 +87,7 @@ test('`npm run build` works in a fresh clone', async () => {
 describe.concurrent('in a fresh clone, after the install alone,', () => {
   const rest = Object.entries(TRIALS).filter(([command]) => command !== 'npm run build');
   test.each(rest)('`%s` works', async (command, trial) => {
-    const folder = freshClone();
+    const folder = takeClone();
     if (trial.needsBuild) withBuilds(folder, built);
     const data = join(folder, '.feltfoot', 'data');
     if (OF_A_STORE.includes(command)) {
@@ -93,6 +105,6 @@ describe.concurrent('in a fresh clone, after the install alone,', () => {
       await tried(folder, elsewhere, TRIALS['npm run backup']);
     }
     await tried(folder, command, trial);
-    remove(folder);
+    giveBack(folder);
   });
 });

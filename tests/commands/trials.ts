@@ -48,7 +48,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
   'npm run lint': { given: '-- src/lib/model/units.ts', says: /no dependency violations/ },
   'npm run format': { given: '-- src/lib/model/units.ts', says: /units\.ts.*\(unchanged\)/ },
   'npm run test:samples': { given: '-- tests/samples.test.ts', says: /3 passed/ },
-  'npm run test:long': { given: '-- --list', says: /Total: [1-9]\d+ tests/, needsBuild: true },
+  'npm run test:long': { given: '-- --list every-page', says: /Total: [1-9]/, needsBuild: true },
   'npm run trade-check': { given: '-- f2', says: /written/ },
   'npm run simulate': { given: '-- --summary', stdin: SCENARIO, says: /"travel_m":0\.\d/ },
   'npm run fit': {
