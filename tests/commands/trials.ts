@@ -1,6 +1,5 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { postgres } from '../server/stores';
 
 /** How a command is tried: with the least that it can be given, for it is tried at every `npm test`. */
 export interface Trial {
@@ -31,10 +30,6 @@ const SCENARIO = JSON.stringify({
 /** The session that its own page shows. */
 const fitDocs = readFileSync(fileURLToPath(new URL('../../docs/fit.md', import.meta.url)), 'utf8');
 const [, SESSION = ''] = /^```json\n([\s\S]*?)^```/m.exec(fitDocs) ?? [];
-
-const TWO_NODES: Trial = postgres.missing
-  ? { says: /Two nodes need a PostgreSQL/, needsBuild: true }
-  : { says: /Stopping/, serves: /behind (http:\S+\d)/, needsBuild: true };
 
 export const TRIALS: Readonly<Record<string, Trial>> = {
   'npm run build': { says: /The build is in/ },
@@ -76,8 +71,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     given: '-- --phones 1 --clients 1 --over 0 --nodes 1 --json',
     says: /"lost":0/,
     needsBuild: true
-  },
-  'npm run two-nodes': TWO_NODES
+  }
 };
 
 /** Not run here, and why. */
@@ -89,6 +83,8 @@ export const LEFT_OUT: Readonly<Record<string, string>> = {
   'npm run test:unit': 'the same, and npm run test:samples is tried, which starts the same tests',
   'npm run test:browser': 'the same, and npm run test:long is tried, which finds the same browser',
   'npm run test:e2e': 'the same, and npm run test:long is tried, which reads the same walks',
+  'npm run two-nodes':
+    'tests/server/two-nodes.test.ts runs its script, where a PostgreSQL is to be had',
   'npm run build:static':
     'a second build of the whole app: npm run test:long makes it and goes through its pages'
 };

@@ -102,7 +102,9 @@ test('a rod and a clip become a sentence: gear, scale, jig, follow, keep, fit, t
   await expect(page.getByText(/own numbers/i).first()).toBeVisible();
 });
 
-test('what is no clip is told so, and what was measured stays @any-width', async ({ page }) => {
+test('what is no clip is told so, and what was measured stays @any-width @long', async ({
+  page
+}) => {
   const clip = await makeClip(page, poolClip('mp4'));
   await visit(page, '/film');
   await choose(page, 'empty.mp4', Buffer.alloc(0));

@@ -41,7 +41,7 @@ test(
 
 test(
   'ten drags on the lawn and a word come back beside the screen, and the grid has them',
-  { tag: '@any-width' },
+  { tag: ['@any-width', '@long'] },
   async ({ page, browser }) => {
     await openSpace(page);
     await page.getByRole('link', { name: 'Set homework' }).click();

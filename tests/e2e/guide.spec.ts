@@ -222,7 +222,7 @@ test(
 
 test(
   'a doubt about gear is told where it is seen and heard; a favorite starts another, and what nobody began is changed',
-  { tag: '@any-width' },
+  { tag: ['@any-width', '@long'] },
   async ({ page }) => {
     await openSpace(page);
     await page.getByRole('link', { name: 'Set homework' }).click();

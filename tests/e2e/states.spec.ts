@@ -71,7 +71,7 @@ async function openTask(page: Page, lesson: string, task: string): Promise<Locat
 
 test(
   'what a wrong call costs is accessible, by night and with forced colors',
-  { tag: '@narrow' },
+  { tag: ['@narrow', '@long'] },
   async ({ page }) => {
     await page.emulateMedia({ reducedMotion: 'reduce' });
     const step = await openTask(page, 'your-hands-ruler', 'one-foot-half-seen');

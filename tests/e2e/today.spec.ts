@@ -45,7 +45,7 @@ const DRILLED = { ...IN_THE_MIDDLE, tries: [...tries, ...drilled] };
 
 test(
   'while tries are read the lessons are there, and stay where they are once the day is known',
-  { tag: '@narrow' },
+  { tag: ['@narrow', '@long'] },
   async ({ page }) => {
     await takeOver(page, DRILLED);
     await page.route(/worker/i, async (route) => {

@@ -111,7 +111,7 @@ const waits = (page: Page) =>
 
 test(
   'a page that is open when a new version comes goes on, its later parts too, also beside a tab of the new one',
-  { tag: '@any-width' },
+  { tag: ['@any-width', '@long'] },
   async ({ context, page }) => {
     test.slow();
     const first = firstBuild();

@@ -135,7 +135,7 @@ test(
   }
 );
 
-test('is accessible before and after a try', { tag: '@narrow' }, async ({ page }) => {
+test('is accessible before and after a try', { tag: ['@narrow', '@long'] }, async ({ page }) => {
   await open(page);
   expect(await faultsByDayAndNight(page)).toEqual([]);
   await turnByKey(rod(page), 5);
