@@ -211,7 +211,7 @@ function shortDrillOf(record: LearnerRecord, { drills, lessons }: Course): Part 
   const these = `make ${left} hidden ${left === 1 ? 'try' : 'tries'}`;
   return {
     does: `${these} at “${short.title}”`,
-    why: 'Now without seeing the jig.',
+    why: 'In the boat you won’t see the jig either.',
     minutes: Math.max(1, Math.round(left * TRY_MINUTES)),
     door: { name: upper(these), address: `/ruler/practise?drill=${short.id}&short` }
   };
