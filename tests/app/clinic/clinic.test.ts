@@ -102,8 +102,8 @@ describe('a presenter’s clicker', () => {
 
 test('the summary tells one vote, and how it went on to the next', () => {
   const first = { ballot: 1, share: 1 / 3, of: 3, hands: 0 };
-  expect(votesText([first])).toBe(tied('1 of 3 had it (33%).'));
-  const text = '1 of 3 had it at first (33%), 1 of 3 in the second vote (33%).';
+  expect(votesText([first])).toBe(tied('1 of 3 had it.'));
+  const text = '1 of 3 had it at first, 1 of 3 in the second vote.';
   expect(votesText([first, { ...first, ballot: 2 }])).toBe(tied(text));
   expect(
     votesText([
@@ -111,6 +111,7 @@ test('the summary tells one vote, and how it went on to the next', () => {
       { ...first, ballot: 2 }
     ])
   ).toBe(tied(`${text} Hands were counted in the first vote only.`));
+  expect(votesText([{ ...first, share: 0.25, of: 12 }])).toBe(tied('3 of 12 had it (25%).'));
   expect(asSentence('tip 2 ft to the side')).toBe('Tip 2 ft to the side.');
 });
 
