@@ -136,9 +136,12 @@ test('two of one name are told apart, and what was done late says so', () => {
   ]);
 });
 
-test('its file is named by the homework and the day', () => {
-  expect(exportName('Vor Samstag: Öl & Jig', '2031-05-09', 'csv')).toBe(
-    'vor-samstag-ol-jig-2031-05-09.csv'
+test('its file is named by the homework and the reader’s day', () => {
+  const title = 'Vor Samstag: Öl & Jig';
+  const evening = '2031-05-10T01:00:00.000Z';
+  expect(exportName(title, evening, 'UTC', 'csv')).toBe('vor-samstag-ol-jig-2031-05-10.csv');
+  expect(exportName(title, evening, 'America/Chicago', 'json')).toBe(
+    'vor-samstag-ol-jig-2031-05-09.json'
   );
 });
 

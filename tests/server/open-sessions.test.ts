@@ -23,11 +23,11 @@ async function opened(name: string) {
 }
 
 describe('where a space is open', () => {
-  test('its guide sees, by kind and day, and which of them asks', async () => {
+  test('its guide sees, by kind and time, and which of them asks', async () => {
     const { guide, computer } = await opened('Reed');
     expect(await sessionsOf(store.db, guide, computer, LATER)).toMatchObject([
-      { device: 'computer', opened: '2031-05-09', used: '2031-05-09', isThis: true },
-      { device: 'phone', opened: '2031-05-01', used: '2031-05-01', isThis: false }
+      { device: 'computer', opened: LATER, used: LATER, isThis: true },
+      { device: 'phone', opened: FIRST, used: FIRST, isThis: false }
     ]);
     const { guide: same, phone } = await opened('Sedge');
     const byPhone = await sessionsOf(store.db, same, phone, LATER);

@@ -29,7 +29,7 @@ export async function clinicSummaryOf(db: Db, room: Room): Promise<ClinicSummary
   return {
     name: room.state.name,
     held: room.created_at,
-    until: daysAfter(room.ends_at, ROOM_KEPT_DAYS).slice(0, 10),
+    until: daysAfter(room.ends_at, ROOM_KEPT_DAYS),
     seats: await participantsIn(db, room.id),
     asked,
     hands: await handsOf(db, { ...room, state }),

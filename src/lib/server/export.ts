@@ -199,9 +199,10 @@ function namesOf(clients: readonly Client[], moment: (iso: string) => string) {
   };
 }
 
-/** "before-saturday-2031-05-09.csv" */
-export function exportName(title: string, day: string, ending: string): string {
+/** "before-saturday-2031-05-09.csv", by the reader's day. */
+export function exportName(title: string, at: string, zone: string, ending: string): string {
   const letters = title.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
   const name = letters.replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'homework';
+  const [day] = momentIn(zone)(at).split(' ');
   return `${name.slice(0, 60)}-${day}.${ending}`;
 }

@@ -6,7 +6,6 @@ import { hashToken } from './token';
 
 /** What the guide may know it by is no secret, but the hash of one need not be shown. */
 const idOf = (token_hash: string) => hashToken(`session ${token_hash}`);
-const dayOf = (time: string) => time.slice(0, 10);
 
 /** Where the guide's space is open: here, and then last used first. @param token of the cookie that asks */
 export async function sessionsOf(
@@ -25,9 +24,9 @@ export async function sessionsOf(
   const sessions = rows.map(({ token_hash, device, opened_at, ends_at }) => ({
     id: idOf(token_hash),
     device,
-    opened: dayOf(opened_at),
+    opened: opened_at,
     // A cookie that is used is written anew, to end so long after (spaces.ts).
-    used: dayOf(daysAfter(ends_at, -SESSION_DAYS)),
+    used: daysAfter(ends_at, -SESSION_DAYS),
     isThis: token_hash === hashToken(token)
   }));
   return sessions.sort((a, b) => Number(b.isThis) - Number(a.isThis));

@@ -173,7 +173,7 @@ export interface ClinicSummary {
   name: string;
   /** When the room was opened; its day is the reader's. */
   held: string;
-  /** Day until which each phone's link home works. */
+  /** Time until which each phone's link home works. */
   until: string;
   seats: number;
   asked: AskedOnce[];

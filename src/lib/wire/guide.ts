@@ -42,7 +42,7 @@ export interface OpenSession {
   /** Names it to end it; opens nothing. */
   id: string;
   device: string;
-  /** Days. The first is empty where it was opened before that was noted. */
+  /** Times. The first is empty where it was opened before that was noted. */
   opened: string;
   used: string;
   isThis: boolean;

@@ -31,7 +31,7 @@ export const load: PageServerLoad = async (event) => {
       return { id, code, name, at: created_at, isOver, phones };
     });
     const passkeys = (await passkeysOf(db, guide)).map(({ id, created_at }) => {
-      return { id, day: created_at.slice(0, 10) };
+      return { id, at: created_at };
     });
     const sessions = await sessionsOf(db, guide, cookieOf(event) ?? '', timeNow());
     const { name, keep_until } = guide;

@@ -22,7 +22,7 @@ export const GET: RequestHandler = (event) =>
     const text = isJson
       ? JSON.stringify({ task: assignment.task, clients }, null, 1)
       : homeworkTable(clients, assignment.task, { units, zone });
-    const name = exportName(assignment.task.title, timeNow().slice(0, 10), isJson ? 'json' : 'csv');
+    const name = exportName(assignment.task.title, timeNow(), zone, isJson ? 'json' : 'csv');
     return new Response(text, {
       headers: {
         'content-type': `${isJson ? 'application/json' : 'text/csv'}; charset=utf-8`,
