@@ -307,3 +307,16 @@ describe('stones', () => {
     ]);
   });
 });
+
+test('of a pull that left the bottom the seconds and the lift are told, and no pace beside them', () => {
+  const light = allLessons()
+    .flatMap(({ challenges }) => challenges)
+    .find(({ id }) => id === 'light-and-slow')!;
+  const { reference } = light;
+  if (reference.kind !== 'sweep') throw new Error('it is asked for in one sweep');
+  const fast = { ...reference, to_deg: reference.to_deg + 20, duration_s: 0.8 };
+  const graded = gradeTry(light, fast);
+  const { did, why } = describeTry(light, graded, 'imperial', solveCorrection(light));
+  expect(did).toMatch(/, in 0\.\d\u00a0s, /);
+  expect(why).toMatch(/^It left the bottom at once and rose [^.]*\.$/);
+});

@@ -177,7 +177,9 @@ function whySentence({ result, grade }: GradedRun, units: Units, about?: GoalGra
   if (about?.goal.kind === 'bottom_first' && !touchOf(result)) return '';
   const isIdle = Math.abs(result.travel_m) < NO_MOVE_M && result.hops.length === 0;
   const also = alsoAsked(result, grade, units, about);
-  const others = grade.goals.filter((goal) => goal !== about && goal !== also?.goal);
+  const others = grade.goals.filter(
+    (one) => one !== about && one !== also?.goal && !(one.goal.kind === 'pace' && hasHopped(result))
+  );
   const miss = isIdle && !isCast(result) ? '' : worstMiss(others, result, units);
   const second = miss && `${miss[0].toUpperCase()}${miss.slice(1)}.`;
   if (also) return `${also.did} ${second}`.trim();
@@ -229,6 +231,9 @@ function isCast({ trace }: Result): boolean {
 }
 
 const STAYED = 'It stayed on bottom';
+
+/** That it left the bottom says of its pace what there is to say, beside the seconds that the tip took. */
+const hasHopped = (result: Result): boolean => leftBottomAt(result) !== null && !isCast(result);
 
 /** Where it left the bottom first, and how high it rose at most; null of one that never hopped. */
 function contactClause(result: Result, units: Units): string | null {
