@@ -52,6 +52,20 @@ describe('the grade', () => {
     await expect.element(page.getByText('How the marks add up')).not.toBeInTheDocument();
   });
 
+  test('on a small screen brings into view how the marks add up, once it is unfolded', async () => {
+    const { container } = await render(GradeView, {
+      grade: grade(15),
+      feedback,
+      units: 'imperial'
+    });
+    container.style.cssText = 'height: 200px; overflow: auto';
+    await openMarks();
+    const lastRow = page.getByRole('row').last();
+    await expect
+      .poll(() => lastRow.element().getBoundingClientRect().bottom)
+      .toBeLessThanOrEqual(container.getBoundingClientRect().bottom + 1);
+  });
+
   test('shows the marks, what passes, and the three sentences', async () => {
     await render(GradeView, { grade: grade(15), feedback, units: 'imperial' });
     await expect.element(page.getByText('43 of 100')).toBeVisible();
