@@ -29,7 +29,7 @@ async function clientAt(browser: Browser, link: string, name: string): Promise<P
   const page = await (await browser.newContext()).newPage();
   const isAllHere = await watchAtRest(page);
   await visit(page, link);
-  // Without the worker that keeps all pages, what practice water is made of has to be here first.
+  // Without the worker that keeps all pages, what later parts are made of has to be here first.
   await expect.poll(isAllHere).toBe(true);
   await page.getByLabel(/^Your name/).fill(name);
   await page.getByRole('button', { name: 'Begin' }).dblclick();
@@ -87,6 +87,10 @@ test(
     const [ina, bo, wim] = await Promise.all(
       ['Ina', 'Bo', 'Wim'].map((name) => clientAt(browser, link, name))
     );
+    // So has practice water, which is fetched when its picture is near.
+    await wim.getByRole('button', { name: 'Take the rod' }).click();
+    await expect(wim.getByRole('slider', { name: /^Rod/ })).toBeVisible();
+    await wim.getByRole('button', { name: 'Close', exact: true }).click();
     await wim.context().setOffline(true);
     // One hand after the other: practice water runs in real time, and a machine has few cores.
     for (const client of [ina, bo, wim]) await makeTry(client);
