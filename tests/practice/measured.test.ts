@@ -106,19 +106,24 @@ describe('a guess', () => {
     );
   });
 
-  test('is said alone where a sentence follows that tells what was: a number is told once', () => {
+  test('is said with whether it was right where a sentence follows that tells what was: a number is told once', () => {
     const guess = { kind: 'travel', travel_m: 0.3048 } as const;
-    const told = (did: string) => calledWords(guess, result, 'imperial', tied(did));
-    expect(told('You moved the tip 2~ft and the jig 1~ft~8~in.')).toBe(tied('You said 1~ft.'));
+    const call = { guess, share: 0 };
+    const told = (did: string, share = 0) =>
+      calledWords({ guess, share }, result, 'imperial', tied(did));
+    const did = 'You moved the tip 2~ft and the jig 1~ft~8~in.';
+    expect(told(did)).toBe(tied('You said 1~ft: wrong.'));
+    expect(told(did, 0.8)).toBe(tied('You said 1~ft: a bit off.'));
+    expect(told(did, 1)).toBe(tied('You said 1~ft: right.'));
     expect(told('Hopped once.')).toBe(tied('You said 1~ft; it went 1~ft~8~in.'));
     const both = tied('You said 1~ft; it went 1~ft~8~in.');
     expect(told('It went 11~ft~8~in.')).toBe(both);
     const [inches, feet] = [8, 12].map((inch) => ({ ...result, travel_m: inch * 0.0254 }));
     const longer = tied('The tip went 1~ft~8~in.');
-    expect(calledWords(guess, inches, 'imperial', longer)).toBe(
+    expect(calledWords(call, inches, 'imperial', longer)).toBe(
       tied('You said 1~ft; it went 8~in.')
     );
-    expect(calledWords(guess, feet, 'imperial', longer)).toBe(tied('You said 1~ft; it went 1~ft.'));
+    expect(calledWords(call, feet, 'imperial', longer)).toBe(tied('You said 1~ft; it went 1~ft.'));
   });
 
   test('a right call of a fall says so, and why there are no marks', () => {

@@ -29,6 +29,28 @@ export function callReached(call: Pick<CallGrade, 'share'>): string {
   return wholeLost(call) <= MOST_LOST ? 'a bit off' : 'wrong';
 }
 
+/**
+ * What was said beside what was; where a sentence follows that tells the length, a number is told once, and
+ * whether the call was right stands in its place.
+ */
+export function calledWords(
+  { guess, share }: Pick<CallGrade, 'share'> & { guess: Guess },
+  result: Result,
+  units: Units,
+  did: string,
+  goals: Challenge['goals'] = []
+): string {
+  const words = guessWords(guess, result, units, goals);
+  if (guess.kind === 'down') return words;
+  const isTold = tellsLength(did, toldLengths(guess, result, units, goals).was.text);
+  return isTold ? words.replace(/; it .*$/, `: ${callReached({ share })}.`) : words;
+}
+
+/** Whether a sentence has this very length: not 1 ft in "1 ft 3 in", nor 3 in at its end or 0 in at that of "10 in". */
+function tellsLength(sentence: string, length: string): boolean {
+  return new RegExp(`(?<!\\S|ft\\s)${length.replaceAll('.', '\\.')}(?!\\s\\d)`).test(sentence);
+}
+
 /** How one tells in any water that a jig is down. */
 export const WATCH_THE_LINE = 'Watch the line: it stops running out when the jig is down.';
 

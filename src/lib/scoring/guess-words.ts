@@ -54,22 +54,3 @@ function downWords(guess: { isDown: boolean }, result: Result): string {
   if (guess.isDown !== isDown) return `You said ${name(guess.isDown)}; it was ${name(isDown)}.`;
   return `Right, it was ${name(isDown)}${isDown ? '' : ': you moved too early'}.`;
 }
-
-/** The same, where a sentence follows that tells the length: a number is told once. */
-export function calledWords(
-  guess: Guess,
-  result: Result,
-  units: Units,
-  did: string,
-  goals: Goals = []
-): string {
-  const words = guessWords(guess, result, units, goals);
-  if (guess.kind === 'down') return words;
-  const isTold = tellsLength(did, toldLengths(guess, result, units, goals).was.text);
-  return isTold ? words.replace(/; it .*$/, '.') : words;
-}
-
-/** Whether a sentence has this very length: not 1 ft in "1 ft 3 in", nor 3 in at its end or 0 in at that of "10 in". */
-function tellsLength(sentence: string, length: string): boolean {
-  return new RegExp(`(?<!\\S|ft\\s)${length.replaceAll('.', '\\.')}(?!\\s\\d)`).test(sentence);
-}

@@ -83,7 +83,10 @@ export function takeWords(challenge: Challenge): string {
   return `Take the rod, then drag it or hold ${button}.`;
 }
 
-/** Beside the marks of one's own try, `own`, in its result: the question was whether one can beat it. */
+/**
+ * Beside the marks of one's own try, `own`, in its result: the question was whether one can beat it. A try
+ * that is not counted has none.
+ */
 export function sentMarks({ grade }: Pick<TryRun, 'grade'>, own: number | undefined): string {
   const sent = moveMarks(grade);
   const got = `The one you were sent got ${sent}`;

@@ -35,7 +35,7 @@ export default {
   ],
   sets_up: [
     'One hand at the reel stays put.',
-    'The other moves the end of the handle {5 in|12 cm}, slowly.',
+    'The other moves the rod’s butt {5 in|12 cm}, slowly.',
     'Find out by how much.'
   ],
   builds_on: ['one-foot'],
@@ -44,7 +44,7 @@ export default {
     {
       kind: 'predict',
       title: 'Call it first',
-      text: 'Line tight, rod low. One hand at the reel stays put. The other moves the end of the handle {5 in|12 cm}, slowly.',
+      text: 'Line tight, rod low. One hand at the reel stays put. The other moves the rod’s butt {5 in|12 cm}, slowly.',
       question: {
         ask: 'How far does the jig come?',
         hint: 'Turn a pencil by one end. Which end moves most?',

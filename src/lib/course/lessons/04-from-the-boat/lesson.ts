@@ -155,7 +155,11 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      needs: ['A jig you know the weight of', 'A watch', 'Water you know the depth of'],
+      needs: [
+        'Your rod, and a jig you know the weight of',
+        'A watch',
+        'Water you know the depth of'
+      ],
       steps: [
         'Cast and stay in free spool.',
         'Count seconds from the splash until the line stops running out.',

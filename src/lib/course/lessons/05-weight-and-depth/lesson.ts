@@ -133,7 +133,11 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      needs: ['Two weights', 'A watch', 'Water you know the depth of'],
+      needs: [
+        'Your rod, and two jigs of different weight',
+        'A watch',
+        'Water you know the depth of'
+      ],
       steps: [
         'Say first: how many seconds more will the light one take?',
         'Three counts with each.',
