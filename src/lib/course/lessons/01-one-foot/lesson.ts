@@ -133,12 +133,12 @@ export default {
     {
       kind: 'field',
       title: 'With a real rod',
-      needs: ['Your rod, no hook', 'A tape measure', 'On the water: a jig'],
+      needs: ['Your rod, no hook', 'A tape measure'],
       steps: [
         'Lay the tape along the sweep.',
         'Eyes shut, sweep the tip one foot in 2 or 3 seconds.',
         'Call it, then read the tape. Ten times.',
-        'On the water, with a jig: one sweep, then hold still. What do you feel?'
+        'On the water, with a jig: one sweep, then hold still.'
       ],
       log: ['Your ten calls, and what the tape read', 'What bottom felt like']
     }
