@@ -140,7 +140,7 @@ test(
     await expect(page.getByRole('heading', { name: 'The room’s hand' })).toBeVisible();
     await expectReadable(page, 'the end');
     await page.setViewportSize({ width: 1280, height: 800 });
-    const drill = page.getByText(/^On the water: one sweep/);
+    const drill = page.getByText(/^On the water, with a jig: one sweep/);
     const bottom = await drill.evaluate((step) => step.getBoundingClientRect().bottom);
     const foot = await page.locator('.bar').evaluate((bar) => bar.getBoundingClientRect().top);
     expect(bottom, 'drills above the fold').toBeLessThanOrEqual(foot);
