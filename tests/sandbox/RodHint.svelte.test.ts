@@ -17,6 +17,14 @@ const base = {
   units: 'imperial'
 } as const;
 
+/** A finger's events at the rod, where it is on the screen, px. */
+function fingerAt(name: string): (type: string, x: number, y: number) => void {
+  const place = page.getByRole('slider', { name }).element();
+  place.setPointerCapture = () => {};
+  return (type, clientX, clientY) =>
+    place.dispatchEvent(new PointerEvent(type, { pointerId: 1, bubbles: true, clientX, clientY }));
+}
+
 test('tells a finger that let go at the top of a hop to keep on, until it comes down', async () => {
   const step = (does: 'up' | 'down') => ({
     does,
@@ -33,16 +41,9 @@ test('tells a finger that let go at the top of a hop to keep on, until it comes 
   const steps = [step('up'), step('down')];
   await render(PracticeWater, { ...base, layout: 'screen', steps, name: 'A hop' });
   await expect.element(page.getByText('Drag up, then down, finger on.')).toBeVisible();
-  const place = page.getByRole('slider', { name: 'Rod, raised and lowered' }).element();
   let now_px = 0;
-  const say = (type: string, up: number) =>
-    place.dispatchEvent(
-      new PointerEvent(type, {
-        ...{ pointerId: 1, bubbles: true },
-        ...{ clientX: 200, clientY: 300 - (now_px = up) }
-      })
-    );
-  place.setPointerCapture = () => {};
+  const finger = fingerAt('Rod, raised and lowered');
+  const say = (type: string, up: number) => finger(type, 200, 300 - (now_px = up));
   say('pointerdown', 0);
   for (let up = 0; up <= 60; up += 5) say('pointermove', up);
   await expect
@@ -54,6 +55,22 @@ test('tells a finger that let go at the top of a hop to keep on, until it comes 
   await expect.element(keepOn).toBeVisible();
   say('pointerdown', 60);
   await expect.element(keepOn).not.toBeInTheDocument();
+});
+
+test('a finger that rests on the rod keeps its try a while, and is told that letting go ends it', async () => {
+  await render(PracticeWater, { ...base, plane: 'sweep', layout: 'screen', name: 'A rest' });
+  const water = page.getByRole('region', { name: 'A rest' });
+  await expect.element(page.getByRole('slider', { name: /^Rod/ })).toBeVisible();
+  const say = fingerAt('Rod, swept to the side');
+  const words = page.getByText('Let go to end it, or go on.');
+  say('pointerdown', 200, 300);
+  for (let x = 200; x <= 320; x += 5) say('pointermove', x, 300);
+  await expect.element(words, { timeout: 50_000 }).toBeVisible();
+  say('pointermove', 330, 300);
+  await expect.element(words).not.toBeInTheDocument();
+  await expect.element(water).toHaveAttribute('data-phase', 'moving');
+  say('pointerup', 330, 300);
+  await expect.element(water, { timeout: 50_000 }).toHaveAttribute('data-phase', 'showing');
 });
 
 test('a button that was only tapped is told to be held, by its name', async () => {

@@ -177,6 +177,21 @@ describe('a try', () => {
     expect(waitText(30, false, true)).toBe(waitText(30));
   });
 
+  test('waits while a finger that rests still has hold of the rod, and is over soon once it lets go', () => {
+    const { hand, live } = ready('lift');
+    live.isHeld = true;
+    hand.pointAt(0, 24);
+    expect(run(live)).toBeGreaterThan(3200);
+    const left = ready('lift');
+    left.live.isHeld = true;
+    left.hand.pointAt(0, 24);
+    expect(run(left.live, 2500)).toBe(2500);
+    expect([left.live.stage, left.live.isKeptByHand]).toEqual(['moving', true]);
+    left.live.isHeld = false;
+    left.live.tick(2510);
+    expect(left.live.stage).toBe('still');
+  });
+
   test('waits for the reel where it has still to do its part, and not after it', () => {
     const { hand, live } = ready('lift', 3);
     hand.pointAt(0, 24);

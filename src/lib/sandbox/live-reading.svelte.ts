@@ -15,6 +15,8 @@ export class LiveReading {
   angle_deg = $state(0);
   /** Whole seconds until the try ends by itself, once that is near. */
   lastSeconds = $state<number | null>(null);
+  /** Whether the pointer at the rod alone keeps a try from its end. */
+  isKeptByHand = $state(false);
   private read_ms = -Infinity;
   private wasTouching = true;
   private height_ms = 0;
@@ -23,6 +25,7 @@ export class LiveReading {
     this.angle_deg = angle_deg;
     this.readout = NOTHING_YET;
     this.lastSeconds = null;
+    this.isKeptByHand = false;
     this.wasTouching = true;
   }
 
@@ -32,6 +35,7 @@ export class LiveReading {
     this.read_ms = now_ms;
     this.angle_deg = live.hand.angle_deg;
     this.lastSeconds = live.lastSeconds;
+    this.isKeptByHand = live.isKeptByHand;
     this.readout = readoutOf(live.trace, stage, live.reel.taken_m);
     return this.heightNews(live.setup.water.depth_m, units, now_ms);
   }

@@ -114,6 +114,11 @@ export class LiveTry {
     this.end.isPressed = is;
   }
 
+  /** Whether a pointer has hold of the rod. */
+  set isHeld(is: boolean) {
+    this.end.isHeld = is;
+  }
+
   /** Whether a task’s reel has still to do its part. */
   set isReelAwaited(is: boolean) {
     this.end.isReelAwaited = is;
@@ -123,6 +128,11 @@ export class LiveTry {
   get lastSeconds(): number | null {
     const { left_s } = this.end;
     return left_s === null || left_s > LAST_S ? null : Math.max(1, Math.ceil(left_s));
+  }
+
+  /** Whether the pointer at the rod alone keeps it from its end. */
+  get isKeptByHand(): boolean {
+    return this.end.isKeptByHand;
   }
 
   /** Starts the try without waiting for the hand. */

@@ -286,6 +286,7 @@ export class TrySession {
 
   private follow(live: LiveTry, now_ms: number): boolean {
     live.isPressed = this.handling.isPressed;
+    live.isHeld = this.handling.isDragged;
     const share = this.stepper.advance(now_ms - BEHIND_MS, (t_ms) => live.tick(t_ms));
     if (live.stage !== 'waiting') this.phase = 'moving';
     blendPoses(live.before, live.now, share, this.blended);

@@ -7,6 +7,8 @@ export const STILL_S = 1.2;
  * the buttons of a rod and a reel in that time.
  */
 export const PRESSED_S = 15;
+/** As long, at least, while a finger or the mouse still has hold of the rod, s: who thinks holds still. */
+const HELD_S = 3.2;
 /** A try waits so long for a hand that has still to begin, or to come to the reel, s: to read, and to take hold. */
 const AWAITED_S = 30;
 /** A hand is still while it strays less than this, degrees: half a centimetre at the tip. */
@@ -33,6 +35,8 @@ export interface TickOfTry {
 export class TryEnd {
   /** Whether one press moves the rod and the next stops it. */
   isPressed = false;
+  /** Whether a pointer has hold of the rod: letting go says that the move is over. */
+  isHeld = false;
   /** Whether it was started before anything moved. */
   isBegun = false;
   /** Whether the reel has still to do its part, as the task has it. */
@@ -61,6 +65,11 @@ export class TryEnd {
     return this.rested_s > STILL_S ? this.waits_s - this.rested_s : null;
   }
 
+  /** Whether the pointer at the rod alone keeps it: let go of, the try is over. */
+  get isKeptByHand(): boolean {
+    return this.isHeld && this.rested_s >= this.restOfTask_s;
+  }
+
   /** Whether the try is over with this tick, the next of it. */
   next(now: TickOfTry): boolean {
     this.strayed_deg = Math.max(this.strayed_deg, Math.abs(now.angle_deg - this.from_deg));
@@ -69,8 +78,12 @@ export class TryEnd {
     return this.rested_s >= this.waits_s || now.t_s >= LONGEST_S;
   }
 
-  /** A rod that was to wait for the fall and has been moved leaves nothing to wait for. */
   private get waits_s(): number {
+    return Math.max(this.restOfTask_s, this.isHeld ? HELD_S : 0);
+  }
+
+  /** A rod that was to wait for the fall and has been moved leaves nothing to wait for. */
+  private get restOfTask_s(): number {
     const isLowered = this.setup.start.spool === 'free' && this.strayed_m > TOUCH_TIP_M;
     if (isLowered) return STILL_S;
     const isUnmoved = this.strayed_m <= TOUCH_TIP_M && this.still.taken_m === 0;
