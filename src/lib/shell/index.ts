@@ -2,6 +2,7 @@ export { default as Bed } from './Bed.svelte';
 export { default as Drawing } from './Drawing.svelte';
 export { default as Choice } from './Choice.svelte';
 export { default as Options } from './Options.svelte';
+export { default as RightSign } from './RightSign.svelte';
 export { default as NoPage } from './NoPage.svelte';
 export { default as Later } from './Later.svelte';
 export { default as Near } from './Near.svelte';
