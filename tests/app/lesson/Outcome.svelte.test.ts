@@ -7,7 +7,7 @@ import type { TryRun } from '../../../src/lib/app/try/try-runs';
 import { loadLessons, type Lesson } from '../../../src/lib/course';
 import type { RodInput } from '../../../src/lib/model';
 import { byHand } from '../../../src/lib/course/hand';
-import { describeTry, guessWords } from '../../../src/lib/scoring';
+import { describeTry, formatLength, guessWords, type Challenge } from '../../../src/lib/scoring';
 
 test('how it went says of a missed try what its own result said to do, in the same words', async () => {
   const first = loadLessons().find(({ challenges }) => challenges.length > 0) as Lesson;
@@ -32,25 +32,46 @@ test('how it went says of a missed try what its own result said to do, in the sa
   await expect.element(screen.getByText(change, { exact: true })).toBeVisible();
 });
 
+/** A try of a lesson's challenge by a hand that goes so much too far. */
+function triedAs(challenge: Challenge, id: string, reach: number, called = {}) {
+  const input = byHand(challenge.reference, challenge.start, { reach, pace: 1, isEven: true });
+  const graded = gradedNow(challenge, { input, ...called }) as TryRun;
+  const { marks, passed } = graded.grade;
+  const at = '2030-05-01T08:15:00.000Z';
+  const stored = { id, at, challenge: challenge.id, input, ...called };
+  return { stored, graded, kept: { marks, passed } };
+}
+
+test('beside the best try stands what the first hidden one did, where a way was asked for', async () => {
+  const ruler = loadLessons().find(({ id }) => id === 'your-hands-ruler') as Lesson;
+  const [challenge] = ruler.challenges;
+  const lesson = { ...ruler, challenges: [challenge] };
+  const called = { guess_m: 0.3048 };
+  const tries = [triedAs(challenge, 'first', 0.8, called), triedAs(challenge, 'told', 0, called)];
+  expect(tries[1].kept.marks).toBeGreaterThan(tries[0].kept.marks);
+  const marks = { isAll: true, at: () => tries } as unknown as Marks;
+  const props = { lesson, units: 'imperial', onretry: () => {} } as const;
+  const screen = await render(Outcome, { ...props, marks });
+  const went = formatLength(tries[0].graded.result.travel_m, 'imperial');
+  const said = screen.getByText(/Your first hidden try went /);
+  await expect.element(said).toBeVisible();
+  expect(said.element().textContent).toContain(`Your first hidden try went ${went}.`);
+  await screen.unmount();
+  const once = { isAll: true, at: () => [tries[0]] } as unknown as Marks;
+  const alone = await render(Outcome, { ...props, marks: once });
+  await expect.element(alone.getByText('in one hidden try')).toBeVisible();
+  expect(alone.getByText(/Your first/).elements()).toEqual([]);
+});
+
 test('the call and the fix that are told are those of the try whose marks stand there, not of the last', async () => {
   const ruler = loadLessons().find(({ id }) => id === 'your-hands-ruler') as Lesson;
   const [challenge] = ruler.challenges;
   const lesson = { ...ruler, challenges: [challenge] };
   const called = { guess_m: 0.3048 };
-  const triedAs = (id: string, reach: number) => {
-    const input = byHand(challenge.reference, challenge.start, { reach, pace: 1, isEven: true });
-    const graded = gradedNow(challenge, { input, ...called }) as TryRun;
-    const { marks, passed } = graded.grade;
-    const stored = {
-      id,
-      at: '2030-05-01T08:15:00.000Z',
-      challenge: challenge.id,
-      input,
-      ...called
-    };
-    return { stored, graded, kept: { marks, passed } };
-  };
-  const tries = [triedAs('far', 0.25), triedAs('short', -0.7)];
+  const tries = [
+    triedAs(challenge, 'far', 0.25, called),
+    triedAs(challenge, 'short', -0.7, called)
+  ];
   expect(tries[0].kept.marks).toBeGreaterThan(tries[1].kept.marks);
   const [best, last] = tries.map(({ graded }) =>
     guessWords(
