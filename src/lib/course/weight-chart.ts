@@ -1,5 +1,5 @@
 import { OFF_BOTTOM_M, OUNCE_KG, type SetupInput } from '../model';
-import { formatTime, formatWeight, type Units } from '../scoring';
+import { formatTime, formatWeight, inUnits, type Units } from '../scoring';
 import { BOX_OZ } from './box';
 import { quickest } from './contact-limit';
 import { ft, inch } from './items/draw';
@@ -16,7 +16,8 @@ import {
 
 /** The drag that each weight of the box is tried with: two feet, from quick to slow, s. */
 const DRAG_FT = 2;
-const DRAGS_S = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8];
+const SLOWEST_S = 8;
+const DRAGS_S = [1, 1.5, 2, 2.5, 3, 4, 5, 6, SLOWEST_S];
 /** The pace at which the pull is read, s: a drag that nearly every weight stays down at. */
 const READ_AT_S = 4;
 /** Where a drag is tried: half a cast, or close enough for shallow water, m. */
@@ -122,10 +123,36 @@ export function weightVerdict(
   units: Units
 ): string {
   const call = callOf(row, rows, wanted);
-  const isEnough = call === 'works' || call === 'heavy';
-  return `${CALLS[call]}. ${reasonWords(call, row, wanted)} ${
-    isEnough ? usualWords(row, wanted, units) : insteadWords(rows, wanted, units)
-  }`;
+  const tieOn = isEnough(call) ? usualWords(row, wanted, units) : insteadWords(rows, wanted, units);
+  return `${CALLS[call]}. ${reasonWords(call, row, wanted)} ${tieOn}`;
+}
+
+/**
+ * The same of a weight that doesn't do what is asked, with the figure it fails by and not with what to tie
+ * on: who picks again finds that. Null for one that does it, and where nothing in the box would.
+ */
+export function weightMiss(
+  row: WeightRow,
+  rows: readonly WeightRow[],
+  wanted: WeightWanted,
+  units: Units
+): string | null {
+  const call = callOf(row, rows, wanted);
+  if (isEnough(call) || !rows.some((one) => callAlone(one, wanted) === 'works')) return null;
+  return [`${CALLS[call]}.`, reasonWords(call, row, wanted), missedBy(row, wanted, units)]
+    .filter(Boolean)
+    .join(' ');
+}
+
+const isEnough = (call: Call) => call === 'works' || call === 'heavy';
+
+function missedBy(row: WeightRow, wanted: WeightWanted, units: Units): string {
+  if (!Number.isFinite(row.fall_s)) return '';
+  if (!isDown(row, wanted)) return `Its count here is ${countWords(row)}.`;
+  if (staysDown(row, wanted)) return '';
+  const drag = inUnits(`{${DRAG_FT} ft|60 cm}`, units);
+  if (row.drag_s === null) return `For ${drag} it needs over ${formatTime(SLOWEST_S)}.`;
+  return `For ${drag} it needs ${formatTime(row.drag_s)}.`;
 }
 
 function reasonWords(call: Call, row: WeightRow, wanted: WeightWanted): string {

@@ -23,9 +23,9 @@ test('a weight that was tied on stands there again after a reload, until another
   const open = () =>
     render(chart, { props: { units: 'imperial', onmade } as const, context: new Map() });
   const first = await open();
-  await page.getByRole('radio', { name: '3/8' }).click();
+  await page.getByRole('radio', { name: '3/4' }).click();
   await page.getByRole('button', { name: 'Tie it on' }).click();
-  const box = page.getByRole('table', { name: 'Your box in this water, by the model' });
+  const box = page.getByText('The whole box in this water');
   // The model runs the whole box.
   await expect.element(box, { timeout: 60_000 }).toBeVisible();
   const told = first.container.querySelector('.verdict')?.textContent;
@@ -34,15 +34,46 @@ test('a weight that was tied on stands there again after a reload, until another
   // At once, or the page would grow under who reads on below it.
   const second = await open();
   expect(box.elements()).toHaveLength(1);
-  await expect.element(page.getByRole('radio', { name: '3/8' })).toBeChecked();
+  await expect.element(page.getByRole('radio', { name: '3/4' })).toBeChecked();
   expect(second.container.querySelector('.verdict')?.textContent).toBe(told);
   expect(onmade).toHaveBeenCalledTimes(2);
   await page.getByRole('button', { name: 'Another water' }).click();
   await second.unmount();
 
   await open();
-  await expect.element(page.getByRole('radio', { name: '3/8' })).not.toBeChecked();
+  await expect.element(page.getByRole('radio', { name: '3/4' })).not.toBeChecked();
   await expect.element(box).not.toBeInTheDocument();
+});
+
+test('a weight that misses is told why, and another may be picked until one does it', async () => {
+  sessionStorage.clear();
+  const onmade = vi.fn();
+  const { container } = await render(chart, {
+    props: { units: 'imperial', onmade } as const,
+    context: new Map()
+  });
+  const tieOn = async (name: string) => {
+    await page.getByRole('radio', { name }).click();
+    await page.getByRole('button', { name: 'Tie it on' }).click();
+  };
+  const told = () => container.querySelector('.verdict')?.textContent ?? '';
+  await tieOn('1/4');
+  const again = page.getByRole('button', { name: 'Pick again' });
+  await expect.element(again, { timeout: 60_000 }).toBeVisible();
+  expect(told()).toMatch(/^1\/4\soz: too light\. .*Its count here is \d+\ss/);
+  // What does it is in the box alone, for who looks.
+  expect(told()).not.toMatch(/Tie on/);
+  expect(page.getByRole('table').elements()).toEqual([]);
+  expect(onmade).not.toHaveBeenCalled();
+  await again.click();
+  await tieOn('3/4');
+  await expect.element(page.getByRole('button', { name: 'Another water' })).toBeVisible();
+  expect(onmade).toHaveBeenCalledExactlyOnceWith(0.75);
+  await page.getByText('The whole box in this water').click();
+  await expect
+    .element(page.getByRole('table', { name: 'Your box in this water, by the model' }))
+    .toBeVisible();
+  sessionStorage.clear();
 });
 
 /** In how many lines the words stand. */
@@ -63,6 +94,7 @@ test('on a small phone no head of the table and no note takes more than two line
   // What a lesson leaves of the phone beside its margins and its line.
   container.style.width = '289px';
   await document.fonts.ready;
+  await page.getByText('The whole box in this water').click();
   const heads = page.getByRole('columnheader').elements();
   expect(heads.map((one) => one.textContent?.trim())).toEqual([
     'Jig',
