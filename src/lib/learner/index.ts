@@ -1,3 +1,3 @@
 export { default as Trouble } from './Trouble.svelte';
 export { Learner, provideLearner, useLearner } from './learner.svelte';
-export { localDay, localDays, newId, now } from './stamp';
+export { localDay, localDayAhead, localDays, newId, now } from './stamp';

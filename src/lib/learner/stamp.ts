@@ -20,6 +20,12 @@ export function localDays(at = new Date()): Days {
   return { today: of(at.toISOString()), of };
 }
 
+const DAY_MS = 86_400_000;
+
+/** In this device's calendar, so many days from now. */
+export const localDayAhead = (days: number): string =>
+  localDay(new Date(Date.now() + days * DAY_MS));
+
 /** Today in this device's calendar, as 2031-05-30. */
 export function localDay(at = new Date()): string {
   const two = (part: number) => String(part).padStart(2, '0');

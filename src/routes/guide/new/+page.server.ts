@@ -14,13 +14,15 @@ export const load: PageServerLoad = async (event) => {
   const asked = edited ?? searchParams.get('again');
   const before = asked ? await assignmentOf(await database(), guide, asked) : undefined;
   const week = daysAfter(timeNow(), DAYS).slice(0, 10);
-  const due = before && edited ? (before.task.due ?? '') : week;
+  const isChanged = before !== undefined && edited !== null;
+  const due = isChanged ? (before.task.due ?? '') : week;
   return {
     name: guide.name,
     challenge,
     before: before?.task ?? null,
     /** The homework that is changed, rather than set anew. */
-    edited: before && edited ? before.id : null,
-    due
+    edited: isChanged ? before.id : null,
+    due,
+    days: isChanged ? null : DAYS
   };
 };
