@@ -188,7 +188,12 @@ function usualWords(row: WeightRow, wanted: WeightWanted, units: Units): string 
     : `Most guides use ${formatWeight(usualOn_kg(wanted), units)} here.`;
 }
 
-function insteadWords(rows: readonly WeightRow[], wanted: WeightWanted, units: Units): string {
+/** What to tie on where a pick doesn't do what is asked, and what guides do. */
+export function insteadWords(
+  rows: readonly WeightRow[],
+  wanted: WeightWanted,
+  units: Units
+): string {
   const usual = `ost guides use ${formatWeight(usualOn_kg(wanted), units)} here.`;
   const enough = rows.find((one) => callAlone(one, wanted) === 'works');
   const heaviest = rows[rows.length - 1];
