@@ -93,6 +93,9 @@ function byTouch(page: Page): Learner {
     choose: (option) => option.tap(),
     write: (field, text) => field.fill(text),
     async makeTry(water) {
+      // What hangs over the water is dropped first: there Start is lit.
+      const start = water.locator('button.main', { hasText: /^Start$/ });
+      if (await start.isVisible()) await start.tap();
       const dial = water.getByRole('slider', { name: /^Rod/ });
       // Waits until the page has come to rest under it.
       await dial.tap({ trial: true });
