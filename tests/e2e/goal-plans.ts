@@ -78,7 +78,7 @@ export const GOAL_PLANS: readonly GoalPlan[] = [
   {
     lesson: 'hops',
     challenge: 'one-hop',
-    speed: 3,
+    speed: 4,
     steps: [
       { hold: 'up', ms: 380 },
       { hold: 'down', ms: 280 }
@@ -87,7 +87,7 @@ export const GOAL_PLANS: readonly GoalPlan[] = [
   {
     lesson: 'hops',
     challenge: 'three-hops-even',
-    speed: 3,
+    speed: 4,
     steps: [...many(2, [{ hold: 'up', ms: 320 }, { ms: 3000 }]), { hold: 'up', ms: 320 }]
   },
   {

@@ -52,6 +52,19 @@ describe('the grade', () => {
     await expect.element(page.getByText('How the marks add up')).not.toBeInTheDocument();
   });
 
+  test.each([
+    [grade(15), '100 − 45 − 12 = 43'],
+    [{ ...grade(60), call: null }, '100 − 12 = 88'],
+    [
+      { ...grade(15), marks: 27, call: { share: 0.2, lost: 16 } as never },
+      '100 − 45 − 12 − 16 = 27'
+    ]
+  ])('adds up to its marks, %#', async (given, added) => {
+    await render(GradeView, { grade: given, feedback, units: 'imperial' });
+    await openMarks();
+    await expect.element(page.getByRole('row', { name: /^Left/ })).toHaveTextContent(added);
+  });
+
   test('on a small screen brings into view how the marks add up, once it is unfolded', async () => {
     const { container } = await render(GradeView, {
       grade: grade(15),
@@ -128,7 +141,8 @@ describe('the grade', () => {
       .map((one) => one.textContent);
     expect(rows).toEqual([
       expect.stringMatching(/^Travel/),
-      expect.stringMatching(/^On the bottom/)
+      expect.stringMatching(/^On the bottom/),
+      'Left'
     ]);
   });
 
