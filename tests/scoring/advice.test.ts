@@ -41,7 +41,7 @@ test('who twitched too few times is told how many the next try takes, which begi
   const twitch = [lift(30, 34, 0.2), lift(34, 30, 0.2), pause(0.6)];
   const { words } = said(asked, inTurn(...twitch, ...twitch, ...twitch));
   expect(count).toBe(5);
-  expect(words).toMatch(/Twitch it 5 times, and lower the tip after each/);
+  expect(words).toMatch(/Twitch it 5 times, tip back down and a short rest after each/);
 });
 
 test('who drags too fast, too far or not far enough, is told both, in a drill as in a lesson', () => {

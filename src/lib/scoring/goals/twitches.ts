@@ -42,10 +42,10 @@ export const twitches = goalKind({
     const draws = countDraws(result);
     if (draws >= count) return 'Rest a moment after each twitch';
     // All of them, since it stands over the next try, which begins at none.
-    if (draws > 0) return `Twitch it ${timesOf(count)}, and lower the tip after each`;
+    if (draws > 0) return `Twitch it ${timesOf(count)}, tip back down and a short rest after each`;
     return countSmallDraws(result) > 0
       ? 'Twitch it a little farther'
-      : 'Twitch the tip, and give the line back each time';
+      : 'Twitch the tip, with the line given back and a short rest each time';
   },
   step: (_, __, result) => (countDraws(result) === 0 ? 'snap' : null)
 });
