@@ -135,3 +135,11 @@ test('no slow fish is waited for a second or two, and no warm one dragged as in 
         if (fish !== 'slow' && temperature_C >= 24) expect(said, at).not.toMatch(/[Ss]low/);
       }
 });
+
+test('in cold water what is for active fish comes last, unless they are known to be', () => {
+  const at = (fish: 'unknown' | 'active', temperature_C: number) =>
+    retrievesFor({ temperature_C, fish, ground: 'gravel' }).map(({ name }) => name);
+  expect(at('unknown', 5.5).at(-1)).toBe('swim at a height');
+  expect(at('active', 5.5).indexOf('swim at a height')).toBeLessThan(3);
+  expect(at('unknown', 18).indexOf('swim at a height')).toBeGreaterThan(-1);
+});

@@ -47,7 +47,7 @@ describe('the chart of weights', () => {
   test('calls heavy what is two sizes over, where something lighter does it as well', () => {
     expect(said({ ...row, ounces: 1 })).toBe(
       tied(
-        'heavy for this. It’s down and stays down, but it drops like a rock and wedges. Most guides use 1/2~oz here.'
+        'heavy for this. It’s down and stays down, but it drops like a rock: fish see less of the fall, and in rock it wedges. Most guides use 1/2~oz here.'
       )
     );
     expect(said({ ...row, ounces: 1 }, [light, { ...row, ounces: 1 }])).toMatch(/^that works\./);

@@ -13,7 +13,19 @@ export const GUIDES_PART = 0.5;
 /** A lift is told in these: no hand has it nearer. */
 const STEP_M: Record<Units, number> = { imperial: 0.1524, metric: 0.1 };
 
-/** "1½ ft", "3 ft": a lift by the clock, the least that guides see and the most that the model does. */
+/** "1½ ft", "3 ft": the same lift as guides see it and as the model does, each in its middle. */
+export function liftMeans(
+  [m]: readonly [number, number],
+  units: Units
+): [guides: string, model: string] {
+  const said = (way_m: number) => {
+    const step_m = STEP_M[units];
+    return inUnits(saidMeasured(step_m * Math.max(1, Math.round(way_m / step_m))), units);
+  };
+  return [said(GUIDES_PART * m), said(m)];
+}
+
+/** "1 ft", "3½ ft": a lift by the clock, the least that guides see and the most that the model does. */
 export function liftTexts(
   [m, half]: readonly [number, number],
   units: Units

@@ -162,7 +162,7 @@ function reasonWords(call: Call, row: WeightRow, wanted: WeightWanted): string {
     case 'works':
       return `It’s ${sure}down in time and stays down.`;
     case 'heavy':
-      return 'It’s down and stays down, but it drops like a rock and wedges.';
+      return 'It’s down and stays down, but it drops like a rock: fish see less of the fall, and in rock it wedges.';
     case 'wind':
       return 'The belly in the line takes your feel.';
     case 'lifts':
@@ -194,7 +194,8 @@ export function insteadWords(
   wanted: WeightWanted,
   units: Units
 ): string {
-  const usual = `ost guides use ${formatWeight(usualOn_kg(wanted), units)} here.`;
+  const wind = wanted.wind === 'strong' ? ': a size up for the wind' : '';
+  const usual = `ost guides use ${formatWeight(usualOn_kg(wanted), units)} here${wind}.`;
   const enough = rows.find((one) => callAlone(one, wanted) === 'works');
   const heaviest = rows[rows.length - 1];
   if (!enough) {
@@ -203,7 +204,7 @@ export function insteadWords(
   }
   const tieOn = `Tie on ${formatWeight(massOf(enough), units)}`;
   const orMore = enough === heaviest ? '' : ' or more';
-  if (isUsual(enough, wanted)) return `${tieOn}, like most guides${orMore && `,${orMore}`}.`;
+  if (isUsual(enough, wanted)) return `${tieOn}, like most guides${orMore && `,${orMore}`}${wind}.`;
   const onThisGear = isUnderUsual(massOf(enough), wanted) ? '' : ' on this gear';
   return `${tieOn}${orMore}${onThisGear}; m${usual}`;
 }

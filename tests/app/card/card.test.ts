@@ -263,3 +263,12 @@ describe('a card made from a plan', () => {
     });
   });
 });
+
+test('a count that nobody holds says that the jig is light for that depth', () => {
+  const note = (...seconds: number[]) => {
+    const falls = seconds.map((s): [number, number, number] => [6 + s / 10, s, 2]);
+    return cardSections({ ...card, falls, rows: ['falls'] })[0].note;
+  };
+  expect(note(8, 15)).not.toContain('light');
+  expect(note(8, 24)).toContain('Over 15 s: light for that depth. Go heavier.');
+});

@@ -119,7 +119,7 @@ test('in wind a jig that stays down is light all the same: the belly takes its f
   const rows = weightChart(chartSetup(water));
   const said = rows.map((row) => plain(weightVerdict(row, rows, wantedAt(water), 'imperial')));
   expect(said[0]).toBe(
-    'light for this wind. The belly in the line takes your feel. Tie on 1/2 oz, like most guides, or more.'
+    'light for this wind. The belly in the line takes your feel. Tie on 1/2 oz, like most guides, or more: a size up for the wind.'
   );
   expect(said[2]).toMatch(/^that works\..* Most guides tie it on here\.$/);
 });

@@ -5,11 +5,12 @@ import {
   castsWords,
   firstWords,
   handLine,
-  heavierWords,
   hoursText,
+  isBoxLight,
   outText,
   retrieveLines,
   seasonWords,
+  lightWords,
   sheetRules,
   speedWords,
   weightLines
@@ -68,20 +69,46 @@ describe('a plan', () => {
           .map(({ model }) => model)
           .join()
       )
-    ).toMatch(/comes 1½ ft \(guides\) to 4½ ft \(model\), up/);
+    ).toMatch(/comes about 2 ft \(guides\) or 4 ft \(model\), up/);
     expect(plain(lift?.model ?? '')).toBe(
-      'Rod 9 to 10, 1½ s up, then down with it: comes 1 ft (guides) to 3 ft (model), up 2 in to 10 in.'
+      'Rod 9 to 10, 1½ s up, then down with it: comes about 1½ ft (guides) or 3 ft (model), up 2 in to 10 in.'
     );
   });
 
   test('in a strong wind says whether the box has the size up that guides tie on', () => {
     const asked = { ...plan.asked, wind: 'strong' } as const;
-    const said = (weights: typeof plan.weights) => plain(heavierWords({ ...plan, asked, weights }));
+    const said = (weights: typeof plan.weights) => plain(lightWords({ ...plan, asked, weights }));
     const [heavy, light] = plan.weights;
     const holds = { ...light, limit: { ...light.limit, count_s: [3, 5] } };
     expect(said([heavy, holds])).toBe('');
-    expect(said([holds])).toBe('In this wind guides tie on 3/4 oz. Your box has none.');
-    expect(heavierWords(plan)).toBe('');
+    expect(said([holds])).toBe(
+      'In this wind guides tie on 3/4 oz: get one, or fish shallower or out of the wind.'
+    );
+    expect(lightWords(plan)).toBe('');
+  });
+
+  test('does not tell to tie on what does nothing that the day asks', () => {
+    const [, half] = plan.weights;
+    const quarter = {
+      ...half,
+      name: '1/4 oz',
+      mass_kg: 0.00709,
+      fall: [24, 6] as [number, number]
+    };
+    const asked = { ...plan.asked, depth_m: 9.8, wind: 'strong' } as const;
+    const day = { ...plan, asked, weights: [quarter] };
+    expect(isBoxLight(day)).toBe(true);
+    expect(weightLines(day)[0].says).toBe(
+      'The nearest you have. Slow fall: 15 s or more. Wind takes your feel'
+    );
+    expect(plain(lightWords(day))).toMatch(/^In this wind guides tie on 1 oz: .* shallower or out/);
+    const calm = { ...day, asked: { ...asked, wind: 'calm' as const } };
+    expect(plain(lightWords(calm))).toBe('Guides tie on 3/4 oz: get one, or fish shallower.');
+    const usual = { ...half, mass_kg: 0.0213, limit: { ...half.limit, count_s: [null, null] } };
+    expect(lightWords({ ...calm, weights: [usual] })).toMatch(/^Go heavier, drag slower/);
+    // Slow to get down is no more than that.
+    expect(isBoxLight({ ...calm, weights: [{ ...usual, fall: quarter.fall }] })).toBe(false);
+    expect([isBoxLight(plan), lightWords(plan)]).toEqual([false, '']);
   });
 
   test.each([
@@ -143,7 +170,7 @@ describe('a plan', () => {
     const [, half] = plan.weights;
     const weights = [{ ...half, limit: { ...half.limit, count_s: [3, 5] } }];
     const windy = { ...plan, weights, asked: { ...plan.asked, wind: 'strong' as const } };
-    expect(weightLines(windy)[0].says).toBe('Tie it on. Wind takes your feel');
+    expect(weightLines(windy)[0].says).toBe('The nearest you have. Wind takes your feel');
     expect(firstWords(windy)).toMatch(/In this wind the belly takes your feel of it\.$/);
     const heavy = weights.map((one) => ({ ...one, mass_kg: 0.0213 }));
     expect(weightLines({ ...windy, weights: heavy })[0].says).toBe('Tie it on. Stays down');

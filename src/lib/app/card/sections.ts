@@ -2,7 +2,7 @@ import { allLessons, findLesson, isDragged } from '$lib/course';
 import { cautions, snagCaution } from '$lib/course/cautions';
 import { fishCare } from '$lib/course/fish-care';
 import { liftTexts } from '$lib/course/guides-see';
-import { HOP_SAYS, ownCount } from '$lib/course/plan';
+import { HOP_SAYS, LONGEST_COUNT_S, ownCount } from '$lib/course/plan';
 import { overGround, windText } from '$lib/app/gear';
 import { workedAt_m } from '$lib/compute/jobs/day-setup';
 import { INCH_M, isOffBottom } from '$lib/model';
@@ -87,7 +87,7 @@ const MAKERS: Record<CardRow, (card: BoatCard) => Omit<CardSection, 'row'> | nul
       head: ['Depth', 'Count'],
       rows: falls.map(([m, s]) => [formatDepth(m, units), `about ${formatTime(Math.round(s))}`])
     },
-    note: `Free spool, from the splash. ${ownCount(falls.map(([, s, half]) => [s, half]))} Early stop? Reel down. It moves or pulls back: sweep. Dead: a ledge.`
+    note: `Free spool, from the splash. ${ownCount(falls.map(([, s, half]) => [s, half]))}${slowNote(falls)} Early stop? Reel down. It moves or pulls back: sweep. Dead: a ledge.`
   }),
   hand: ({ hand, units }) =>
     hand && {
@@ -181,10 +181,16 @@ function moveText(move: CardMove, units: Units): string {
 const swingsIn = (moves: readonly CardMove[]) =>
   moves.some((move) => move.kind === 'lift' && move.came.some((one, i) => !one && move.high[i]));
 
+/** The card has a jig's counts and not its weight: a count that nobody holds says that it is light there. */
+function slowNote(falls: BoatCard['falls']): string {
+  if (falls.every(([, s]) => Math.round(s) <= LONGEST_COUNT_S)) return '';
+  return ` Over ${LONGEST_COUNT_S} s: light for that depth. Go heavier.`;
+}
+
 function liftNote(moves: readonly CardMove[]): string {
   if (moves.every(({ kind }) => kind !== 'lift')) return '';
   return swingsIn(moves)
-    ? ' Lifts swing in: they land closer than the tip pulled.'
+    ? ' Lifts swing in: the jig lands closer to you than the tip’s pull alone.'
     : ' Lifts: guides see the low end.';
 }
 

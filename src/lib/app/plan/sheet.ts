@@ -11,10 +11,10 @@ import {
   type PlanRule,
   type WeightUse
 } from '$lib/course/plan';
-import { GUIDES_PART, liftTexts } from '$lib/course/guides-see';
+import { GUIDES_PART, liftMeans } from '$lib/course/guides-see';
 import { useOn } from '$lib/course/retrieves/use-on';
 import { isSpawnWater, ON_BEDS, restRow, seasonRowNear } from '$lib/course/season-map';
-import { guidesSeeItLift, losesFeel, usualOn_kg } from '$lib/course/usual-weight';
+import { guidesSeeItLift, isUnderUsual, losesFeel, usualOn_kg } from '$lib/course/usual-weight';
 import { FOOT_M, isOffBottom } from '$lib/model';
 import { aimFor, handDrill, type HandDrill } from '$lib/practice';
 import { formatDepth, formatLength, formatTime, formatWeight, inUnits } from '$lib/scoring';
@@ -41,12 +41,15 @@ export interface WeightLine {
 }
 
 export const TIE_IT_ON = 'Tie it on.';
+/** Of the one to begin with where the box has none for the day. */
+const NEAREST = 'The nearest you have.';
 
 /** Of a plan, or of as much of its box as is worked out. */
 type Weighed = Pick<DayPlan, 'asked' | 'units'> & { weights: readonly PlannedWeight[] };
 
 export function weightLines({ asked, weights, units }: Weighed): WeightLine[] {
   const first = weights.length > 0 ? firstWeight(weights, asked) : -1;
+  const begin = isBoxLight({ asked, weights }) ? NEAREST : TIE_IT_ON;
   return weights.map((one, i) => {
     const { fall, limit } = one;
     const at = (place: number) => countOf(limit, limit.count_s[place], units);
@@ -55,15 +58,26 @@ export function weightLines({ asked, weights, units }: Weighed): WeightLine[] {
       count: `about ${formatTime(Math.round(fall[0]))}`,
       far: at(0),
       near: at(limit.count_s.length - 1),
-      says: [i === first ? TIE_IT_ON : '', useText(one, asked)].filter(Boolean).join(' '),
+      says: [i === first && begin, useText(one, asked)].filter(Boolean).join(' '),
       isFirst: i === first
     };
   });
 }
 
+/** Whether every jig of the box is too light for the day: by the model, or by what guides see of it. */
+export function isBoxLight({ asked, weights }: Pick<Weighed, 'asked' | 'weights'>): boolean {
+  const isLight = (one: PlannedWeight) =>
+    losesFeel(one.mass_kg, asked) ||
+    guidesSeeItLift(one.mass_kg, asked.depth_m) ||
+    (isDragged(asked.ground) && asked.ground !== 'mud' && weightUse(one) === 'lifts');
+  return weights.every(isLight);
+}
+
 /** Where nobody drags, only a long count is said of it. */
 function useText(one: PlannedWeight, asked: PlanAsked): string {
   const use = weightUse(one);
+  if (use === 'long count' && losesFeel(one.mass_kg, asked))
+    return `${USES[use]}. Wind takes your feel`;
   if (!isDragged(asked.ground) && use !== 'long count') return '';
   if (use === 'lifts' && asked.ground === 'mud') return 'Jumps when mud lets go';
   if (use !== 'holds') return USES[use];
@@ -109,10 +123,14 @@ export function speedWords({ limit }: PlannedWeight, asked: PlanAsked, units: Un
   return near === far ? first : `${first} ${inside} ${formatTime(near)}.`;
 }
 
-/** Where the trade asks for more weight in wind than the box has; empty where it asks for none. */
-export function heavierWords({ asked, weights, units }: DayPlan): string {
-  if (!weights.every(({ mass_kg }) => losesFeel(mass_kg, asked))) return '';
-  return `In this wind guides tie on ${formatWeight(usualOn_kg(asked), units)}. Your box has none.`;
+/** What to do where the box is too light; empty where it is not. */
+export function lightWords({ asked, weights, units }: DayPlan): string {
+  if (!isBoxLight({ asked, weights })) return '';
+  const isWind = weights.every(({ mass_kg }) => losesFeel(mass_kg, asked));
+  if (weights.some(({ mass_kg }) => !isUnderUsual(mass_kg, asked)))
+    return 'Go heavier, drag slower, or fish shallower.';
+  const guides = `${isWind ? 'In this wind guides' : 'Guides'} tie on ${formatWeight(usualOn_kg(asked), units)}`;
+  return `${guides}: get one, or fish shallower${isWind ? ' or out of the wind' : ''}.`;
 }
 
 const weightName = ({ outfit, name, mass_kg }: PlannedWeight, units: Units) =>
@@ -163,8 +181,8 @@ function movedText({ came, high }: DayPlan['moves'][number], units: Units, isLif
   if (!came) return `comes up ${upText(high, length)} and swings in.`;
   const up = isOffBottom(high[0]) ? `, up ${upText(high, length)}` : ', stays down';
   if (!isLift) return `goes ${length(came[0])} ± ${length(came[1])}${up}.`;
-  const [guides, model] = liftTexts(came, units);
-  return `comes ${guides} (guides) to ${model} (model)${up}.`;
+  const [guides, model] = liftMeans(came, units);
+  return `comes about ${guides} (guides) or ${model} (model)${up}.`;
 }
 
 /** Less is no hop to anybody, m: an inch. */

@@ -19,6 +19,8 @@ export const isDragged = (ground: GroundKind): boolean => !(ground in LIFTED_OVE
 
 /** Water under this, °C, has drags with a short hop, 60 °F as the season map has it. */
 const COOL_TO_C = 15.6;
+/** And under this, fish that hardly move, 50 °F. */
+const COLD_TO_C = 10;
 
 /**
  * Retrieves for this water and these fish, the first to be taught first. The drag leads where it
@@ -34,8 +36,11 @@ export function retrievesFor(water: FishedWater): Retrieve[] {
   });
   const leads = lifted ?? 'drag';
   const isCool = temperature_C < COOL_TO_C;
+  const isCold = temperature_C < COLD_TO_C;
   const place = ({ name, suits }: Retrieve) => {
     if (name === leads) return 0;
+    // Cold fish hardly move: what is for active ones comes last unless they are known to be.
+    if (isCold && fish === 'unknown' && suits?.fish === 'active') return 3;
     return suits?.fish === fish || (name === 'hop' && isCool && fish !== 'slow') ? 1 : 2;
   };
   const rank = (one: Retrieve): [number, number] => [

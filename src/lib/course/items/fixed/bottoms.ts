@@ -88,10 +88,10 @@ export const bottoms = [
       ['pull harder and get it over at once', 'That’s how you hang it. Ease off first.'],
       [
         'reel down and sweep: it may be a fish',
-        'You tightened, and nothing moved or pulled back: that’s wood. Sweep and you’re hung.'
+        'You tightened, and nothing moved or pulled back: that’s wood or rock. Sweep and you’re hung.'
       ]
     ],
-    'Pulling sets the hook in wood. On slack it can fall free, and fish hang on stumps.'
+    'Pulling sets the hook in wood and wedges the head in rock. On slack it can fall free.'
   ),
   fact(
     'bottom-slow',

@@ -147,7 +147,7 @@ export default {
         {
           sign: 'On the graph',
           means:
-            'Bait is a fuzzy cloud, fish are arcs or streaks near it, a ledge is a step. Hold downwind of it, bow in.',
+            'Bait is a fuzzy cloud, fish are arcs or streaks near it, a ledge is a step. Hold downwind of it, bow into the wind.',
           basis: 'practice'
         },
         {
