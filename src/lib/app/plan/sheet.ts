@@ -153,6 +153,8 @@ export interface RetrieveLine {
   trade: string;
   /** Empty where the model was not asked: a move that hardly moves the jig. */
   model: string;
+  /** Whether guides see it go otherwise than the model does. */
+  isLift: boolean;
   /** The challenge to practice it with. */
   challenge: string;
 }
@@ -169,6 +171,7 @@ export function retrieveLines({ asked, moves, units }: DayPlan): RetrieveLine[] 
         plain && made
           ? `${inUnits(plain.says, units)}: ${movedText(made, units, plain.isLift)}`
           : '',
+      isLift: plain?.isLift === true,
       challenge: challenges[0]
     };
   });
