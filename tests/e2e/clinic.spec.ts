@@ -194,7 +194,7 @@ test(
     await press();
     await expect(page.getByText('Next: reveal it')).toBeVisible();
     await press();
-    await expect(page.locator('.share').nth(1)).toContainText('100%');
+    await expect(page.locator('.share').nth(1)).toContainText('4 of 4');
     await expect(page.getByText('1 voted first, 4 in this vote.')).toBeVisible();
     await press();
     await expect(page.getByText('Another spot')).toBeVisible();

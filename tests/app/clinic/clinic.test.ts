@@ -15,7 +15,7 @@ import { revealedIn } from '../../../src/lib/app/clinic/revealed-answer';
 import { Steps } from '../../../src/lib/app/clinic/step-top';
 import { typedCode } from '../../../src/lib/app/clinic/typed-code';
 import { stepOfKey, stepsOf } from '../../../src/lib/app/clinic/lead/lead';
-import { asSentence, votesText } from '../../../src/lib/app/clinic/votes';
+import { asSentence, partText, votesText } from '../../../src/lib/app/clinic/votes';
 import { evenHand } from '../../server/samples';
 import { tied } from '../../tied';
 
@@ -42,6 +42,10 @@ const held = {
 };
 const mainOf = (view: Parameters<typeof stepsOf>[0]) =>
   stepsOf(view).flatMap(({ says, isMain }) => (isMain ? [says] : []));
+
+test('what an option has is a count in a small room, and a share in a full one', () => {
+  expect([partText(2, 3), partText(0, 9), partText(8, 10)]).toEqual(['2 of 3', '0 of 9', '80%']);
+});
 
 describe('what the instructor is led to', () => {
   test.each([

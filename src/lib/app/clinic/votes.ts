@@ -6,6 +6,10 @@ const TURNS = ['at first', 'in the second vote', 'in the third vote'];
 /** Of fewer a share says nothing that the count does not. */
 const LEAST_FOR_SHARE = 10;
 
+/** "1 of 3", and of a roomful "80%": how many of the votes an option has. */
+export const partText = (count: number, of: number): string =>
+  of < LEAST_FOR_SHARE ? `${count} of ${of}` : formatShare(count / of);
+
 /** "1 of 3 had it at first, 6 of 7 in the second vote."; of a roomful "3 of 12 had it (25%)." */
 export function votesText(votes: AskedOnce['votes']): string {
   const said = votes.map(({ ballot, share, of }, i) => {
