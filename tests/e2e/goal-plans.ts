@@ -71,8 +71,8 @@ export const GOAL_PLANS: readonly GoalPlan[] = [
     speed: 0,
     steps: [
       { press: 'start', ms: 0 },
-      { at: 'up', hear: 'On the bottom.' },
-      { hold: 'up', ms: 600 }
+      { at: 'down', hear: 'On the bottom.' },
+      { hold: 'down', ms: 600 }
     ]
   },
   {
@@ -143,13 +143,14 @@ export const GOAL_PLANS: readonly GoalPlan[] = [
   {
     lesson: 'snags',
     challenge: 'free-a-snag',
-    speed: 2,
+    speed: 3,
+    // Less slack than a pull is long: each of the three comes tight.
     steps: [
       { hold: 'up', stuck_in: 6 },
       { ms: 500 },
-      { hold: 'down', ms: 1250 },
-      { press: 'faster', times: 2, ms: 700 },
-      ...many(3, [{ hold: 'up', ms: 550 }, { hold: 'down', ms: 550 }, { ms: 700 }])
+      { hold: 'down', ms: 1000 },
+      { ms: 500 },
+      ...many(3, [{ hold: 'up', ms: 600 }, { ms: 500 }, { hold: 'down', ms: 600 }, { ms: 500 }])
     ],
     bySwitch: {
       speed: 3,
