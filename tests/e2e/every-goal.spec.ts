@@ -12,6 +12,7 @@ import {
 } from './by-ear';
 import { GOAL_PLANS } from './goal-plans';
 import { doByEar, type Step } from './listener';
+import { litStart } from './on-screen';
 
 const LESSONS = loadLessons();
 const goalsOf = (lessons: readonly Lesson[], ids?: readonly string[]) =>
@@ -54,6 +55,9 @@ for (const how of ['keys', 'switch'] as const) {
 /** A little of what any task asks, well or not. */
 const A_LITTLE: Step[] = [{ hold: 'up', ms: 600 }, { press: 'done' }];
 
+/** What hangs over the water is dropped first. */
+const DROPPED: Step[] = [{ press: 'start', ms: 0 }];
+
 for (const { id, challenges } of LESSONS.filter((lesson) => lesson.challenges.length > 0)) {
   test(
     `every try of ${id} is done by one switch, from its rod to what is said of it`,
@@ -63,7 +67,9 @@ for (const { id, challenges } of LESSONS.filter((lesson) => lesson.challenges.le
       await openLesson(page, id);
       for (const [i, challenge] of challenges.entries()) {
         const place = await takeRod(page, challenge.id);
-        await doByEar(place, [...(i === 0 ? forSwitch([]) : []), ...A_LITTLE], 'switch');
+        const start: Step[] = (await litStart(place).isVisible()) ? DROPPED : [];
+        const before = i === 0 ? forSwitch([]) : [];
+        await doByEar(place, [...before, ...start, ...A_LITTLE], 'switch');
         await sayIfAsked(place);
         await verdictOf(place);
         await expectKeysIn(place);
